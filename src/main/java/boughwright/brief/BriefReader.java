@@ -1,0 +1,209 @@
+package boughwright.brief;
+
+import boughwright.colour.Srgb;
+import boughwright.measure.Length;
+import boughwright.measure.Money;
+import boughwright.measure.Units;
+import boughwright.text.Text;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Reads a brief from JSON, strictly: a field it does not know, a value outside what is served or a text without a unit is a
+ * fault, and all faults are reported at once.
+ *
+ * <p>Only {@code tree.height} is required. Defaults: medium, the usual diameter for height and fullness, wall, not lit, not
+ * real, ceiling unknown, no heat near, no toddlers, no pets, the shop's first look, that look's palette, generous, no budget,
+ * nothing owned.
+ */
+public final class BriefReader {
+
+    /** Ceilings that a room may have; a lower tree in a lower room is refused before this matters. */
+    private static final Length LOWEST_CEILING = Length.ofFeet(4);
+    private static final Length HIGHEST_CEILING = Length.ofFeet(60);
+    private static final int MOST_OWNED = 200;
+    private static final int MOST_OF_ONE = 10_000;
+
+    private static final ObjectMapper JSON = JsonMapper.builder()
+            .enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION)
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .enable(DeserializationFeature.FAIL_ON_READING_DUP_TREE_KEY)
+            .build();
+
+    private final ShopChoices shop;
+
+    public BriefReader(ShopChoices shop) {
+        this.shop = shop;
+    }
+
+    /** Reads JSON text; text that is no JSON object gives one fault that names line and column. */
+    public BriefReading read(String json) {
+        try {
+            return read(JSON.readTree(json));
+        } catch (JsonProcessingException e) {
+            String where = e.getLocation() == null ? "" : Text.of("brief.json.where",
+                    String.valueOf(e.getLocation().getLineNr()), String.valueOf(e.getLocation().getColumnNr()));
+            return new BriefReading.Faulty(List.of(new BriefFault("brief", where, Text.of("brief.json.mend", e.getOriginalMessage()))));
+        }
+    }
+
+    /** Reads a JSON tree; see the class. */
+    public BriefReading read(JsonNode json) {
+        if (json == null || !json.isObject()) {
+            return new BriefReading.Faulty(List.of(new BriefFault("brief", "", Text.of("brief.json.object"))));
+        }
+        List<BriefFault> faults = new ArrayList<>();
+        Fields root = new Fields(json, "", faults);
+        Fields tree = root.object("tree");
+        Fields room = root.object("room");
+        Fields household = root.object("household");
+
+        Optional<Length> height = tree.length("height", Tree.LEAST_HEIGHT, Tree.GREATEST_HEIGHT, Text.of("brief.height.mend"));
+        if (height.isEmpty() && !tree.has("height")) {
+            faults.add(new BriefFault("tree.height", "", Text.of("brief.height.mend")));
+        }
+        Units units = Units.of(tree.rawText("height"));
+        Fullness fullness = tree.choice("fullness", Fullness.class, Fullness.MEDIUM);
+        Optional<Length> diameter = height.flatMap(h -> readDiameter(tree, h, units));
+        SeenFrom seenFrom = tree.choice("seenFrom", SeenFrom.class, SeenFrom.WALL);
+        boolean lit = tree.flag("lit");
+        boolean real = tree.flag("real");
+        tree.refuseOthers("height", "widestDiameter", "fullness", "seenFrom", "lit", "real");
+
+        Optional<Length> ceiling = room.length("ceiling", LOWEST_CEILING, HIGHEST_CEILING, Text.of("brief.ceiling.mend"));
+        if (height.isPresent() && ceiling.isPresent() && height.get().compareTo(ceiling.get()) > 0) {
+            faults.add(new BriefFault("room.ceiling", room.rawText("ceiling"), Text.of("brief.ceiling.lower", height.get().show(units))));
+        }
+        Room theRoom = new Room(ceiling, room.flag("nearHeat"));
+        room.refuseOthers("ceiling", "nearHeat");
+
+        Household theHousehold = new Household(household.flag("toddlers"), household.flag("pets"));
+        household.refuseOthers("toddlers", "pets");
+
+        Look look = readLook(root, faults);
+        Palette palette = readPalette(root, look, faults);
+        Abundance abundance = root.choice("abundance", Abundance.class, Abundance.GENEROUS);
+        Optional<Money> budget = readBudget(root, faults);
+        List<Owned> owned = readOwned(root, faults);
+        root.refuseOthers("tree", "room", "household", "look", "palette", "abundance", "budget", "owned");
+
+        if (!faults.isEmpty() || height.isEmpty()) {
+            return new BriefReading.Faulty(List.copyOf(faults));
+        }
+        Tree theTree = new Tree(height.get(), diameter.orElse(Tree.usualDiameter(height.get(), fullness)), fullness, seenFrom, lit, real);
+        return new BriefReading.Read(new Brief(theTree, theRoom, theHousehold, look, palette, abundance, budget, owned, units,
+                json.toString()));
+    }
+
+    private Optional<Length> readDiameter(Fields tree, Length height, Units units) {
+        Length narrowest = new Length(height.metres() * Tree.NARROWEST);
+        Length widest = new Length(height.metres() * Tree.WIDEST);
+        return tree.length("widestDiameter", narrowest, widest,
+                Text.of("brief.diameter.mend", height.show(units), narrowest.show(units), widest.show(units)));
+    }
+
+    private Look readLook(Fields root, List<BriefFault> faults) {
+        String id = root.text("look", Text.of("brief.look.mend", words(shop.looks().stream().map(Look::id).toList()))).orElse(null);
+        if (id == null) {
+            return shop.looks().get(0);
+        }
+        Optional<Look> look = shop.look(id);
+        if (look.isEmpty()) {
+            faults.add(new BriefFault("look", id, Text.of("brief.look.mend", words(shop.looks().stream().map(Look::id).toList()))));
+        }
+        return look.orElse(shop.looks().get(0));
+    }
+
+    private Palette readPalette(Fields root, Look look, List<BriefFault> faults) {
+        Palette lookPalette = shop.palette(look.palette()).orElseThrow();
+        JsonNode node = root.node("palette");
+        String mend = Text.of("brief.palette.mend", words(shop.palettes().stream().map(Palette::id).toList()));
+        if (node == null) {
+            return lookPalette;
+        }
+        if (node.isTextual()) {
+            Optional<Palette> palette = shop.palette(node.textValue());
+            if (palette.isEmpty()) {
+                faults.add(new BriefFault("palette", node.textValue(), mend));
+            }
+            return palette.orElse(lookPalette);
+        }
+        if (!node.isObject()) {
+            faults.add(new BriefFault("palette", node.toString(), mend));
+            return lookPalette;
+        }
+        Fields own = new Fields(node, "palette.", faults);
+        int before = faults.size();
+        List<Srgb> colours = new ArrayList<>();
+        for (String role : List.of("main", "second", "spark", "ground")) {
+            String hex = own.text(role, Text.of("brief.colour.mend")).orElse(null);
+            Optional<Srgb> colour = Srgb.read(hex);
+            if (colour.isPresent()) {
+                colours.add(colour.get());
+            } else if (hex != null || !own.has(role)) {
+                faults.add(new BriefFault("palette." + role, hex == null ? "" : hex, Text.of("brief.colour.mend")));
+            }
+        }
+        own.refuseOthers("main", "second", "spark", "ground");
+        return faults.size() > before ? lookPalette
+                : new Palette(Palette.OWN, Text.of("brief.palette.own"), colours.get(0), colours.get(1), colours.get(2), colours.get(3));
+    }
+
+    private Optional<Money> readBudget(Fields root, List<BriefFault> faults) {
+        String mend = Text.of("brief.budget.mend");
+        Optional<String> text = root.text("budget", mend);
+        Optional<Money> budget = text.flatMap(t -> Money.read(t, shop.currency())).filter(m -> m.amount().signum() > 0);
+        if (text.isPresent() && budget.isEmpty()) {
+            faults.add(new BriefFault("budget", text.get(), mend));
+        }
+        return budget;
+    }
+
+    private List<Owned> readOwned(Fields root, List<BriefFault> faults) {
+        JsonNode node = root.node("owned");
+        List<Owned> owned = new ArrayList<>();
+        if (node == null) {
+            return owned;
+        }
+        if (!node.isArray() || node.size() > MOST_OWNED) {
+            faults.add(new BriefFault("owned", node.isArray() ? node.size() + " entries" : node.toString(),
+                    Text.of("brief.owned.mend", String.valueOf(MOST_OWNED))));
+            return owned;
+        }
+        Set<String> seen = new HashSet<>();
+        for (int i = 0; i < node.size(); i++) {
+            String path = "owned[" + i + "]";
+            if (!node.get(i).isObject()) {
+                faults.add(new BriefFault(path, node.get(i).toString(), Text.of("brief.owned.entry")));
+                continue;
+            }
+            Fields entry = new Fields(node.get(i), path + ".", faults);
+            String sku = entry.text("sku", Text.of("brief.owned.sku")).orElse("");
+            Optional<Integer> quantity = entry.whole("quantity", 1, MOST_OF_ONE, Text.of("brief.owned.quantity", String.valueOf(MOST_OF_ONE)));
+            entry.refuseOthers("sku", "quantity");
+            if (sku.isBlank() && (!entry.has("sku") || entry.node("sku") != null && entry.node("sku").isTextual())) {
+                faults.add(new BriefFault(path + ".sku", "", Text.of("brief.owned.sku")));
+            } else if (!sku.isBlank() && !seen.add(sku)) {
+                faults.add(new BriefFault(path + ".sku", sku, Text.of("brief.owned.twice")));
+            }
+            if (quantity.isEmpty() && !entry.has("quantity")) {
+                faults.add(new BriefFault(path + ".quantity", "", Text.of("brief.owned.quantity", String.valueOf(MOST_OF_ONE))));
+            }
+            quantity.ifPresent(q -> owned.add(new Owned(sku, q)));
+        }
+        return owned;
+    }
+
+    private static String words(List<String> words) {
+        return String.join(", ", words);
+    }
+}

@@ -1,0 +1,190 @@
+package boughwright.catalogue;
+
+import boughwright.catalogue.Traits.Family;
+import boughwright.catalogue.Traits.Finish;
+import boughwright.catalogue.Traits.Level;
+import boughwright.catalogue.Traits.Material;
+import boughwright.catalogue.Traits.Pattern;
+import boughwright.catalogue.Traits.Safety;
+import boughwright.catalogue.Traits.Shape;
+import boughwright.catalogue.Traits.Texture;
+import boughwright.catalogue.Traits.Weave;
+import boughwright.colour.Lab;
+import boughwright.colour.Srgb;
+import boughwright.measure.Length;
+import boughwright.measure.Money;
+import boughwright.needs.Role;
+import boughwright.text.Text;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.MappingIterator;
+import com.fasterxml.jackson.databind.ObjectReader;
+import com.fasterxml.jackson.dataformat.csv.CsvMapper;
+import com.fasterxml.jackson.dataformat.csv.CsvParser;
+import java.io.IOException;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Reads a catalogue from CSV (RFC 4180, UTF-8, one header line), all or nothing.
+ *
+ * <p>The columns are those of {@link #COLUMNS}, in any order. A row is read field by field as text and checked here, because a
+ * binding reader would turn a short row into silent nulls.
+ */
+public final class CatalogueReader {
+
+    public static final List<String> COLUMNS = List.of("sku", "gtin", "name", "roles", "family", "colour", "second_colour", "texture",
+            "finish", "material", "shape", "pattern", "weave", "width_mm", "length_mm", "bulbs", "watts", "max_run", "pack", "price",
+            "currency", "level", "stock", "shelf", "looks", "safety");
+
+    private static final ObjectReader ROWS = new CsvMapper()
+            .readerFor(String[].class)
+            .with(CsvParser.Feature.WRAP_AS_ARRAY)
+            .with(CsvParser.Feature.SKIP_EMPTY_LINES);
+
+    private static final int MOST_FAULTS = 200;
+
+    private final Set<String> looks;
+    private final Currency currency;
+
+    /**
+     * @param looks ids of the looks that a product may name
+     * @param currency the shop's
+     */
+    public CatalogueReader(Set<String> looks, Currency currency) {
+        this.looks = Set.copyOf(looks);
+        this.currency = currency;
+    }
+
+    /** Reads to the end and leaves the reader open. Broken text is a fault; a broken stream is an exception. */
+    public CatalogueReading read(Reader csv) {
+        List<CatalogueFault> faults = new ArrayList<>();
+        List<Product> products = new ArrayList<>();
+        Map<String, Integer> lineOfSku = new HashMap<>();
+        Map<String, Integer> lineOfGtin = new HashMap<>();
+        List<String> header = null;
+        try (MappingIterator<String[]> rows = ROWS.readValues(csv)) {
+            int line = 1;
+            while (rows.hasNextValue()) {
+                String[] row = rows.nextValue();
+                if (header == null) {
+                    header = header(row, faults);
+                    if (header.isEmpty()) {
+                        return new CatalogueReading.Faulty(faults);
+                    }
+                } else if (row.length != header.size()) {
+                    faults.add(new CatalogueFault(line, "", "",
+                            Text.of("catalogue.columns.count", String.valueOf(row.length), String.valueOf(header.size()))));
+                } else {
+                    Row reading = new Row(line, header, row, faults);
+                    product(reading).filter(p -> unique(reading, "sku", p.sku(), lineOfSku) & unique(reading, "gtin", p.gtin(), lineOfGtin))
+                            .ifPresent(products::add);
+                }
+                line = line + 1 + lineBreaksInside(row);
+                if (faults.size() >= MOST_FAULTS) {
+                    break;
+                }
+            }
+        } catch (JsonProcessingException e) {
+            int at = e.getLocation() == null ? 0 : e.getLocation().getLineNr();
+            faults.add(new CatalogueFault(at, "", "", Text.of("catalogue.csv", e.getOriginalMessage())));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (RuntimeException e) {
+            // Jackson's iterator wraps what it cannot parse; anything else is ours and goes on.
+            if (!(e.getCause() instanceof JsonProcessingException cause)) {
+                throw e;
+            }
+            int at = cause.getLocation() == null ? 0 : cause.getLocation().getLineNr();
+            faults.add(new CatalogueFault(at, "", "", Text.of("catalogue.csv", cause.getOriginalMessage())));
+        }
+        if (header == null && faults.isEmpty()) {
+            faults.add(new CatalogueFault(1, "", "", Text.of("catalogue.empty", String.join(",", COLUMNS))));
+        }
+        return faults.isEmpty() ? new CatalogueReading.Read(new Catalogue(products)) : new CatalogueReading.Faulty(List.copyOf(faults));
+    }
+
+    private static int lineBreaksInside(String[] row) {
+        int breaks = 0;
+        for (String field : row) {
+            breaks += (int) field.chars().filter(c -> c == '\n').count();
+        }
+        return breaks;
+    }
+
+    private static List<String> header(String[] row, List<CatalogueFault> faults) {
+        List<String> names = new ArrayList<>();
+        for (String name : row) {
+            // Spreadsheets like to put a byte order mark before the first heading.
+            names.add(name.replace("\uFEFF", "").strip());
+        }
+        for (String name : COLUMNS) {
+            if (!names.contains(name)) {
+                faults.add(new CatalogueFault(1, name, "", Text.of("catalogue.column.missing")));
+            }
+        }
+        for (String name : names) {
+            if (!COLUMNS.contains(name)) {
+                faults.add(new CatalogueFault(1, name, name, Text.of("catalogue.column.unknown", String.join(", ", COLUMNS))));
+            } else if (names.indexOf(name) != names.lastIndexOf(name)) {
+                faults.add(new CatalogueFault(1, name, name, Text.of("catalogue.column.twice")));
+            }
+        }
+        return faults.isEmpty() ? names : List.of();
+    }
+
+    private static boolean unique(Row row, String column, String value, Map<String, Integer> lineOf) {
+        Integer earlier = lineOf.putIfAbsent(value, row.line());
+        if (earlier != null) {
+            row.fault(column, Text.of("catalogue.twice", String.valueOf(earlier)));
+        }
+        return earlier == null;
+    }
+
+    private Optional<Product> product(Row row) {
+        int before = row.faults().size();
+        String sku = row.required("sku");
+        String gtin = row.gtin();
+        String name = row.required("name");
+        Set<Role> roles = row.words("roles", Role.class, Role::bought);
+        if (roles.isEmpty() && row.faults().size() == before) {
+            row.fault("roles", Text.of("catalogue.roles.none"));
+        }
+        Family family = row.word("family", Family.class);
+        Srgb colour = row.colour("colour");
+        Optional<Srgb> second = row.text("second_colour").isEmpty() ? Optional.empty() : Optional.ofNullable(row.colour("second_colour"));
+        Traits.Texture texture = row.word("texture", Traits.Texture.class);
+        Finish finish = row.word("finish", Finish.class);
+        Material material = row.word("material", Material.class);
+        Shape shape = row.word("shape", Shape.class);
+        boolean ribbon = roles.stream().anyMatch(Role::ribbon);
+        boolean light = roles.contains(Role.LIGHT_STRING);
+        Optional<Pattern> pattern = ribbon ? Optional.ofNullable(row.word("pattern", Pattern.class)) : Optional.empty();
+        Optional<Weave> weave = ribbon ? Optional.ofNullable(row.word("weave", Weave.class)) : Optional.empty();
+        double width = row.decimal("width_mm", 0.1, 2_000);
+        boolean hasLength = ribbon || light || roles.stream().anyMatch(Role::stem) || roles.contains(Role.FEATURE_ORNAMENT);
+        double length = hasLength || !row.text("length_mm").isEmpty() ? row.decimal("length_mm", hasLength ? 1 : 0, 200_000) : 0;
+        Optional<Product.Lights> lights = light
+                ? Optional.of(new Product.Lights(row.whole("bulbs", 1, 10_000), row.decimal("watts", 0.1, 2_000), row.whole("max_run", 0, 1_000)))
+                : Optional.empty();
+        int pack = row.whole("pack", 1, 1_000);
+        Money price = row.price(currency);
+        Level level = row.word("level", Level.class);
+        int stock = row.whole("stock", 0, 1_000_000);
+        String shelf = row.required("shelf");
+        Set<String> itsLooks = row.listed("looks", looks);
+        Set<Safety> safety = row.words("safety", Safety.class, s -> true);
+        if (row.faults().size() > before) {
+            return Optional.empty();
+        }
+        return Optional.of(new Product(sku, gtin, name, roles, family, colour, second, texture, finish, material, shape, pattern, weave,
+                Length.ofMillimetres(width), Length.ofMillimetres(length), lights, pack, price, level, stock, shelf, itsLooks, safety,
+                Lab.of(colour)));
+    }
+}

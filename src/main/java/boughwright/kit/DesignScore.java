@@ -1,0 +1,256 @@
+package boughwright.kit;
+
+import boughwright.brief.Brief;
+import boughwright.catalogue.Product;
+import boughwright.colour.Lab;
+import boughwright.needs.Demand;
+import boughwright.needs.Layer;
+import boughwright.needs.Needs;
+import boughwright.needs.Role;
+import boughwright.needs.Trait;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * How good a kit is as a design, for one brief with its palette fixed.
+ *
+ * <p>Every term is a sum over the chosen candidates, a count of different values among them, or a distance from target shares;
+ * so with the palette fixed the score is linear in the choices, and an integer programme can maximise it. The mathematics is in
+ * docs/design-score.md; this class holds the coefficients, and {@link #of} evaluates a finished choice without any solver.
+ */
+final class DesignScore {
+
+    /** CIEDE2000 up to which two colours pass for one, and from which on they no longer read as meant to match. */
+    static final double MATCH = 3;
+    static final double CLASH_ENDS = 8;
+    /** CIEDE2000 at which a colour has nothing more to do with the palette's. */
+    static final double FAR = 32;
+    /** Different finishes among the ornaments that make a full mix. */
+    static final int FINISHES = 3;
+    /** Classes of head size among the florals that make a full mix. */
+    static final int SCALES = 3;
+    /** Different textures in a layer that make it fully varied. */
+    static final Map<Layer, Integer> TEXTURES = new EnumMap<>(Map.of(Layer.TOPPER, 3, Layer.RIBBON, 2, Layer.FLORALS, 4, Layer.ORNAMENTS, 3));
+
+    private final Brief brief;
+    private final Needs needs;
+    private final List<Lab> palette;
+    private final List<Slot> slots;
+    private final Map<String, Double> area;
+    private final double wholeArea;
+    private final Map<Role, Demand.PaletteParts> parts;
+    private final List<Demand.Prefer> preferences;
+    private final double[] targets;
+    private final double possibleOwned;
+    private final double moneyScale;
+
+    DesignScore(KitRequest request, List<Slot> slots) {
+        this.brief = request.brief();
+        this.needs = request.needs();
+        this.palette = brief.palette().labs();
+        this.slots = slots;
+        this.area = slots.stream().collect(Collectors.toMap(Slot::id, s -> s.needs().stream().mapToDouble(VisibleArea::of).sum()));
+        this.wholeArea = Math.max(1e-9, slots.stream().mapToDouble(s -> area.get(s.id())).sum());
+        this.parts = needs.demands(Demand.PaletteParts.class).stream()
+                .collect(Collectors.toMap(Demand.PaletteParts::role, d -> d, (a, b) -> b, () -> new EnumMap<>(Role.class)));
+        Set<Role> roles = slots.stream().map(Slot::role).collect(Collectors.toSet());
+        this.preferences = needs.demands(Demand.Prefer.class).stream().filter(p -> roles.contains(p.role())).toList();
+        this.targets = needs.demands(Demand.Shares.class).stream().findFirst()
+                .map(s -> new double[] {s.main(), s.second(), s.spark()}).orElse(new double[] {0.6, 0.3, 0.1});
+        this.possibleOwned = brief.owned().stream().mapToInt(o -> o.quantity()).sum();
+        this.moneyScale = Math.max(1, moneyScale(request, slots));
+    }
+
+    /** What a kit of middling price would cost, in coins: the yardstick of the money terms. */
+    private static double moneyScale(KitRequest request, List<Slot> slots) {
+        double sum = 0;
+        for (Slot slot : slots) {
+            sum += request.catalogue().inRole(slot.role()).stream()
+                    .mapToLong(p -> Candidate.of(slot, p, 0).coins()).average().orElse(0);
+        }
+        return sum;
+    }
+
+    List<Slot> slots() {
+        return slots;
+    }
+
+    double[] targets() {
+        return targets.clone();
+    }
+
+    /** A slot's say in the fit terms: half of it equal for all, half by visible area; all slots together have 1. */
+    double say(Slot slot) {
+        return 0.5 / slots.size() + 0.5 * area.get(slot.id()) / wholeArea;
+    }
+
+    /** The slot's share of the area that is seen, 0..1; for {@link Term#PALETTE_SHARES}. */
+    double areaShare(Slot slot) {
+        return area.get(slot.id()) / wholeArea;
+    }
+
+    /** 1 for a product made for the look; else up to 0.7 for a texture and a finish that belong to it. */
+    double lookFit(Product product) {
+        if (product.looks().contains(brief.look().id())) {
+            return 1;
+        }
+        double texture = brief.look().textures().contains(product.texture().word()) ? 0.4 : 0;
+        double finish = brief.look().finishes().contains(product.finish().word()) ? 0.3 : 0;
+        return texture + finish;
+    }
+
+    /** How near the product's colour comes to the colour that suits its role best, 0..1. */
+    double paletteFit(Role role, Product product) {
+        if (role == Role.LIGHT_STRING) {
+            return 0;
+        }
+        int part = part(role, product);
+        return suits(role, part) * closeness(product.lab().difference(palette.get(part)));
+    }
+
+    /** The palette colour that the product stands for in the role: 0 main, 1 second, 2 spark, 3 ground. */
+    int part(Role role, Product product) {
+        int best = 0;
+        double bestFit = -1;
+        for (int i = 0; i < palette.size(); i++) {
+            // The colour itself decides first, what suits the role second, so that an off-palette piece still counts somewhere.
+            double fit = closeness(product.lab().difference(palette.get(i))) * (0.25 + 0.75 * suits(role, i));
+            if (fit > bestFit) {
+                bestFit = fit;
+                best = i;
+            }
+        }
+        return best;
+    }
+
+    private double suits(Role role, int part) {
+        Demand.PaletteParts wanted = parts.get(role);
+        return wanted == null ? 1 : wanted.of(part);
+    }
+
+    static double closeness(double difference) {
+        return Math.max(0, Math.min(1, (FAR - difference) / (FAR - MATCH)));
+    }
+
+    /** Share of the seen area that ground may take from second without being counted twice: ground counts as second. */
+    static int shareGroup(int part) {
+        return part == 3 ? 1 : part;
+    }
+
+    /** The colour is visibly off the palette's, yet so near that it looks like a mistake. */
+    boolean nearMiss(Role role, Product product) {
+        double difference = product.lab().difference(palette.get(part(role, product)));
+        return role != Role.LIGHT_STRING && difference > MATCH && difference < CLASH_ENDS;
+    }
+
+    /** The share of what the house prefers that this product meets in its role, of the whole of its preferences. */
+    double preference(Slot slot, Product product) {
+        double whole = 0;
+        double met = 0;
+        for (Demand.Prefer wish : preferences) {
+            double share = wish.weight() / slots.stream().filter(s -> s.role() == wish.role()).count();
+            whole += wish.weight();
+            if (wish.role() == slot.role() && product.values(wish.trait()).contains(wish.value())) {
+                met += share;
+            }
+        }
+        return whole == 0 ? 0 : met / whole;
+    }
+
+    /** Points of the terms that simply add up over the chosen candidates. */
+    double points(Candidate candidate) {
+        double points = 0;
+        for (Map.Entry<Term, Double> entry : additive(candidate).entrySet()) {
+            points += entry.getKey().weight() * entry.getValue();
+        }
+        return points;
+    }
+
+    private Map<Term, Double> additive(Candidate c) {
+        Map<Term, Double> values = new EnumMap<>(Term.class);
+        double say = say(c.slot());
+        values.put(Term.LOOK_FIT, say * lookFit(c.product()));
+        values.put(Term.PALETTE_FIT, say * paletteFit(c.slot().role(), c.product()));
+        values.put(Term.NO_NEAR_MISS, nearMiss(c.slot().role(), c.product()) ? 0 : say);
+        values.put(Term.HOUSE_PREFERENCE, preference(c.slot(), c.product()));
+        values.put(Term.OWNED_USED, possibleOwned == 0 ? 0 : c.ownedUsed() / possibleOwned);
+        // Each slot brings its equal part of the 1 that a costless kit would score.
+        values.put(Term.NO_LEFTOVERS, 1.0 / slots.size() - c.leftoverCoins() / moneyScale);
+        values.put(Term.THRIFT, 1.0 / slots.size() - 0.5 * c.coins() / moneyScale);
+        return values;
+    }
+
+    /** Layers whose texture variety counts, with the count that earns everything. */
+    Map<Layer, Integer> variedLayers() {
+        Map<Layer, Integer> layers = new EnumMap<>(Layer.class);
+        TEXTURES.forEach((layer, most) -> {
+            if (slots.stream().anyMatch(s -> inLayer(s, layer))) {
+                layers.put(layer, most);
+            }
+        });
+        return layers;
+    }
+
+    static boolean inLayer(Slot slot, Layer layer) {
+        return slot.needs().stream().anyMatch(n -> n.layer() == layer);
+    }
+
+    /** Head sizes: small below 8 cm, middling below 13 cm, large. */
+    static int scale(Product product) {
+        double width = product.width().metres();
+        return width < 0.08 ? 0 : width < 0.13 ? 1 : 2;
+    }
+
+    /** The whole score of a choice, one candidate for each slot, term by term in the order of {@link Term}. */
+    List<TermScore> of(Collection<Candidate> chosen) {
+        Map<Term, Double> values = new EnumMap<>(Term.class);
+        Arrays.stream(Term.values()).forEach(t -> values.put(t, 0.0));
+        for (Candidate candidate : chosen) {
+            additive(candidate).forEach((term, value) -> values.merge(term, value, Double::sum));
+        }
+        values.put(Term.PALETTE_SHARES, shares(chosen));
+        values.put(Term.TEXTURE_VARIETY, textureVariety(chosen));
+        values.put(Term.FINISH_MIX, Math.min(FINISHES, finishes(chosen).size()) / (double) FINISHES);
+        values.put(Term.SCALE_MIX, Math.min(SCALES, scales(chosen).size()) / (double) SCALES);
+        return values.entrySet().stream().map(e -> new TermScore(e.getKey(), e.getValue(), e.getValue() * e.getKey().weight())).toList();
+    }
+
+    private double shares(Collection<Candidate> chosen) {
+        double[] shares = new double[3];
+        for (Candidate c : chosen) {
+            shares[shareGroup(part(c.slot().role(), c.product()))] += areaShare(c.slot());
+        }
+        double off = 0;
+        for (int i = 0; i < shares.length; i++) {
+            off += Math.abs(shares[i] - targets[i]);
+        }
+        return 1 - off / 2;
+    }
+
+    private double textureVariety(Collection<Candidate> chosen) {
+        int got = 0;
+        int most = 0;
+        for (Map.Entry<Layer, Integer> entry : variedLayers().entrySet()) {
+            Set<String> textures = new HashSet<>();
+            chosen.stream().filter(c -> inLayer(c.slot(), entry.getKey())).forEach(c -> textures.addAll(c.product().values(Trait.TEXTURE)));
+            got += Math.min(entry.getValue(), textures.size());
+            most += entry.getValue();
+        }
+        return most == 0 ? 0 : (double) got / most;
+    }
+
+    private static Set<String> finishes(Collection<Candidate> chosen) {
+        return chosen.stream().filter(c -> inLayer(c.slot(), Layer.ORNAMENTS))
+                .map(c -> c.product().finish().word()).collect(Collectors.toSet());
+    }
+
+    private static Set<Integer> scales(Collection<Candidate> chosen) {
+        return chosen.stream().filter(c -> inLayer(c.slot(), Layer.FLORALS)).map(c -> scale(c.product())).collect(Collectors.toSet());
+    }
+}

@@ -1,0 +1,24 @@
+package boughwright.layout;
+
+import java.util.List;
+
+/**
+ * Where everything goes.
+ *
+ * @param pieces every piece of the kit that is set on the tree; of lights the place where each string begins
+ * @param bulbs the lamps of the light strings, metres in room coordinates
+ * @param unplaced ids of needs for some of whose pieces the tree had no room, once for each piece
+ */
+public record Layout(
+        List<Placement> pieces, List<Point> bulbs, List<RibbonRun> ribbonRuns, List<RollCuts> cutList, List<Gap> gaps, Measures measures,
+        List<String> unplaced, long seed) {
+
+    public Layout {
+        pieces = List.copyOf(pieces);
+        bulbs = List.copyOf(bulbs);
+        ribbonRuns = List.copyOf(ribbonRuns);
+        cutList = List.copyOf(cutList);
+        gaps = List.copyOf(gaps);
+        unplaced = List.copyOf(unplaced);
+    }
+}

@@ -1,0 +1,109 @@
+package boughwright.layout;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The places taken in one zone, and the search for the free one nearest to where a piece would like to be.
+ *
+ * <p>Pieces are balls of their own radius; two of them may touch but not overlap. A grid over the room keeps the search short.
+ */
+final class Places {
+
+    /** A place found: position on the surface and the point in the room. */
+    record Place(double slant, double angle, Point point) {
+    }
+
+    private record Taken(Point point, double radius) {
+    }
+
+    private static final double CELL = 0.25;
+    /** Touching pieces are still apart by rounding. */
+    private static final double HAIR = 1e-9;
+    private static final double GOLDEN_ANGLE = Math.PI * (3 - Math.sqrt(5));
+
+    private final Surface surface;
+    private final double depth;
+    private final Map<Long, List<Taken>> cells = new HashMap<>();
+    private double largest;
+
+    Places(Surface surface, double depth) {
+        this.surface = surface;
+        this.depth = depth;
+    }
+
+    /**
+     * Takes the free place nearest to (slant, angle) for a piece of a radius, looking outward in a sunflower pattern, then over
+     * the whole surface; empty when there is none.
+     */
+    Optional<Place> take(double slant, double angle, double radius) {
+        double step = Math.max(0.012, 0.35 * radius);
+        for (int i = 0; i < 600; i++) {
+            double out = step * Math.sqrt(i);
+            double turn = i * GOLDEN_ANGLE;
+            Optional<Place> place = tryAt(slant + out * Math.cos(turn),
+                    angle + out * Math.sin(turn) / Math.max(0.02, surface.radius(slant)), radius);
+            if (place.isPresent()) {
+                return place;
+            }
+        }
+        return sweep(radius);
+    }
+
+    private Optional<Place> sweep(double radius) {
+        double step = Math.max(0.02, radius / 2);
+        for (double slant = surface.bottom(); slant >= surface.top(); slant -= step) {
+            double turn = step / Math.max(0.02, surface.radius(slant));
+            for (double angle = -surface.sector() / 2; angle <= surface.sector() / 2; angle += turn) {
+                Optional<Place> place = tryAt(slant, angle, radius);
+                if (place.isPresent()) {
+                    return place;
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Place> tryAt(double slant, double angle, double radius) {
+        if (!surface.holds(slant, angle, radius)) {
+            return Optional.empty();
+        }
+        Point point = surface.point(slant, angle, depth);
+        if (!free(point, radius)) {
+            return Optional.empty();
+        }
+        cells.computeIfAbsent(key(cell(point.x()), cell(point.y()), cell(point.z())), k -> new ArrayList<>()).add(new Taken(point, radius));
+        largest = Math.max(largest, radius);
+        return Optional.of(new Place(slant, angle, point));
+    }
+
+    private boolean free(Point point, double radius) {
+        int reach = (int) Math.ceil((radius + largest) / CELL);
+        int cx = cell(point.x());
+        int cy = cell(point.y());
+        int cz = cell(point.z());
+        for (int x = cx - reach; x <= cx + reach; x++) {
+            for (int y = cy - reach; y <= cy + reach; y++) {
+                for (int z = cz - reach; z <= cz + reach; z++) {
+                    for (Taken taken : cells.getOrDefault(key(x, y, z), List.of())) {
+                        if (taken.point().distance(point) < taken.radius() + radius + HAIR) {
+                            return false;
+                        }
+                    }
+                }
+            }
+        }
+        return true;
+    }
+
+    private static int cell(double coordinate) {
+        return (int) Math.floor(coordinate / CELL);
+    }
+
+    private static long key(int x, int y, int z) {
+        return ((x + 512L) * 1024 + (y + 512L)) * 1024 + (z + 512L);
+    }
+}

@@ -1,0 +1,132 @@
+package boughwright.measure;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A length, held in metres.
+ *
+ * <p>Inside the program lengths are SI; feet, inches and centimetres exist only where a person writes or reads one. The
+ * foot is exactly 0.3048 m and the inch 0.0254 m (international yard and pound agreement of 1959).
+ *
+ * @param metres finite; may be negative only as an intermediate difference, never as a size that a user gave
+ */
+public record Length(double metres) implements Comparable<Length> {
+
+    /** Metres in one international foot, exact by definition. */
+    public static final double METRES_PER_FOOT = 0.3048;
+    /** Metres in one international inch, exact by definition. */
+    public static final double METRES_PER_INCH = 0.0254;
+
+    private static final Pattern FEET_AND_INCHES = Pattern.compile(
+            "(?:(?<ft>\\d+(?:\\.\\d+)?)\\s*(?:ft|foot|feet|'|′))?\\s*(?:(?<in>\\d+(?:\\.\\d+)?)\\s*(?:in|inch|inches|\"|″))?");
+    private static final Pattern METRIC = Pattern.compile("(?<n>\\d+(?:\\.\\d+)?)\\s*(?<u>mm|cm|m)");
+
+    public Length {
+        if (!Double.isFinite(metres)) {
+            throw new IllegalArgumentException("a length must be finite, not " + metres);
+        }
+    }
+
+    public static Length ofMetres(double metres) {
+        return new Length(metres);
+    }
+
+    public static Length ofFeet(double feet) {
+        return new Length(feet * METRES_PER_FOOT);
+    }
+
+    public static Length ofInches(double inches) {
+        return new Length(inches * METRES_PER_INCH);
+    }
+
+    public static Length ofMillimetres(double millimetres) {
+        return new Length(millimetres / 1000);
+    }
+
+    /**
+     * Reads a length that a person wrote: {@code 9 ft}, {@code 7 ft 6 in}, {@code 62 in}, {@code 228 cm}, {@code 2.3 m}.
+     *
+     * @return empty when the text holds no unit, an unknown unit, a sign or anything else beside the length
+     */
+    public static Optional<Length> read(String text) {
+        if (text == null) {
+            return Optional.empty();
+        }
+        String plain = text.strip().toLowerCase(Locale.ROOT);
+        if (plain.isEmpty() || plain.length() > 40) {
+            return Optional.empty();
+        }
+        Matcher metric = METRIC.matcher(plain);
+        if (metric.matches()) {
+            double perUnit = switch (metric.group("u")) {
+                case "mm" -> 0.001;
+                case "cm" -> 0.01;
+                default -> 1;
+            };
+            return finite(Double.parseDouble(metric.group("n")) * perUnit);
+        }
+        Matcher imperial = FEET_AND_INCHES.matcher(plain);
+        if (imperial.matches()) {
+            double feet = imperial.group("ft") == null ? 0 : Double.parseDouble(imperial.group("ft"));
+            double inches = imperial.group("in") == null ? 0 : Double.parseDouble(imperial.group("in"));
+            return finite(feet * METRES_PER_FOOT + inches * METRES_PER_INCH);
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Length> finite(double metres) {
+        return Double.isFinite(metres) ? Optional.of(new Length(metres)) : Optional.empty();
+    }
+
+    public double feet() {
+        return metres / METRES_PER_FOOT;
+    }
+
+    public double inches() {
+        return metres / METRES_PER_INCH;
+    }
+
+    public double millimetres() {
+        return metres * 1000;
+    }
+
+    /**
+     * The length as a customer reads it, rounded to what can be measured on a tree.
+     *
+     * @return feet and whole inches from two feet up, else inches to the half ({@code 7 ft 6 in}, {@code 2½ in}); or metres to
+     *     the centimetre from one metre up, else whole centimetres ({@code 2.29 m}, {@code 43 cm})
+     */
+    public String show(Units units) {
+        return switch (units) {
+            case FEET -> showFeet();
+            case METRES -> showMetres();
+        };
+    }
+
+    private String showFeet() {
+        if (Math.abs(metres) < 2 * METRES_PER_FOOT - METRES_PER_INCH / 4) {
+            long halves = Math.round(inches() * 2);
+            String whole = halves / 2 == 0 && halves % 2 != 0 ? "" : Long.toString(halves / 2);
+            return whole + (halves % 2 == 0 ? "" : "½") + " in";
+        }
+        long inches = Math.round(inches());
+        return inches % 12 == 0 ? inches / 12 + " ft" : inches / 12 + " ft " + inches % 12 + " in";
+    }
+
+    private String showMetres() {
+        if (Math.abs(metres) < 0.995) {
+            return Math.round(metres * 100) + " cm";
+        }
+        return BigDecimal.valueOf(metres).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString() + " m";
+    }
+
+    @Override
+    public int compareTo(Length other) {
+        return Double.compare(metres, other.metres);
+    }
+}

@@ -1,0 +1,17 @@
+package boughwright.needs;
+
+/**
+ * The house's measures for runs of ribbon, all metres of ribbon.
+ *
+ * @param tail at either end of a run
+ * @param loop a large loop; every run has at least two
+ * @param smallLoop the small one that some runs have between
+ * @param bowLoop one loop of a two-loop bow
+ */
+public record RibbonMeasures(double tail, double loop, double smallLoop, double bowLoop) {
+
+    /** A run of two large loops between two tails. */
+    public double plainRun() {
+        return 2 * tail + 2 * loop;
+    }
+}

@@ -1,0 +1,24 @@
+package boughwright.plan;
+
+import boughwright.needs.Layer;
+import java.util.List;
+
+/**
+ * One thing to do, in the order in which it is done.
+ *
+ * @param number from 1
+ * @param text how to do it
+ * @param pieces what to take in hand for it
+ * @param places where each thing goes, one line each, in order; empty when the text says enough
+ * @param minutes for a person doing it for the first time
+ */
+public record Step(int number, Layer layer, String title, String text, List<StepPiece> pieces, List<String> places, int minutes) {
+
+    public Step {
+        pieces = List.copyOf(pieces);
+        places = List.copyOf(places);
+    }
+
+    public record StepPiece(String sku, String name, int quantity) {
+    }
+}

@@ -1,0 +1,143 @@
+package boughwright.rulebook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.stream.Collectors;
+import org.drools.model.codegen.ExecutableModelProject;
+import org.kie.api.KieBase;
+import org.kie.api.KieServices;
+import org.kie.api.builder.Message;
+
+/**
+ * Turns the texts of a rulebook's rule files into rules that can be run.
+ *
+ * <p>Compiles in memory and leaves nothing behind in the engine's repository, so editions can be compiled again and again. Faults that an
+ * author can make are returned, never thrown. The result does not depend on the order of the map. Several threads may compile at once.
+ */
+public final class DrlCompiler {
+
+    private static final AtomicLong BUILDS = new AtomicLong();
+
+    private final ClassLoader classes;
+
+    /** Rules may import what this class's own loader sees: the thread's loader may be another one inside an executable jar. */
+    public DrlCompiler() {
+        this.classes = DrlCompiler.class.getClassLoader();
+    }
+
+    /**
+     * Compiles all files as one rulebook.
+     *
+     * @param texts the text of each file by its path, such as {@code style/ribbon.drl}
+     */
+    public DrlCompilation compile(Map<String, String> texts) {
+        var sources = new TreeMap<>(texts).entrySet().stream().map(file -> DrlSource.read(file.getKey(), file.getValue())).toList();
+        var faults = new DrlHouseStyle(classes).check(sources);
+        if (!faults.isEmpty()) {
+            return new DrlCompilation.Faulty(faults);
+        }
+        var build = build(sources.stream().collect(Collectors.toMap(DrlSource::file, DrlSource::text, (a, b) -> a, TreeMap::new)));
+        if (!build.errors().isEmpty()) {
+            return new DrlCompilation.Faulty(place(sources, build.errors()));
+        }
+        var missing = missing(sources, build.rules());
+        return missing.isEmpty() ? new DrlCompilation.Sound(new StyleRules(build.base(), build.rules())) : new DrlCompilation.Faulty(missing);
+    }
+
+    private record Problem(String file, int line, String text) {
+    }
+
+    private record Build(KieBase base, Set<String> rules, List<Problem> errors) {
+    }
+
+    private Build build(TreeMap<String, String> texts) {
+        var kie = KieServices.get();
+        // The engine keeps compiled modules by this id: a fresh one each time, or the former edition would be handed out again.
+        var id = kie.newReleaseId("boughwright", "rulebook", "0." + BUILDS.incrementAndGet());
+        var files = kie.newKieFileSystem().generateAndWritePomXML(id);
+        var paths = new TreeMap<String, String>();
+        texts.forEach((path, text) -> {
+            var place = DrlHouseStyle.PACKAGE.replace('.', '/') + "/" + paths.size() + "-" + path.substring(path.lastIndexOf('/') + 1);
+            paths.put(place, path);
+            files.write("src/main/resources/" + place, text);
+        });
+        try {
+            var results = kie.newKieBuilder(files, classes).buildAll(ExecutableModelProject.class).getResults();
+            var errors = results.getMessages(Message.Level.ERROR).stream().map(message -> problem(message, paths)).toList();
+            if (!errors.isEmpty()) {
+                return new Build(null, Set.of(), errors);
+            }
+            var base = kie.newKieContainer(id, classes).getKieBase();
+            var rules = base.getKiePackages().stream()
+                    .flatMap(loaded -> loaded.getRules().stream())
+                    .map(rule -> rule.getName())
+                    .collect(Collectors.toCollection(TreeSet::new));
+            return new Build(base, rules, List.of());
+        } catch (RuntimeException broken) {
+            // Some mistakes make the engine itself fail instead of reporting them.
+            return new Build(null, Set.of(), List.of(new Problem("", 0, String.valueOf(broken.getMessage()))));
+        } finally {
+            kie.getRepository().removeKieModule(id);
+        }
+    }
+
+    private static Problem problem(Message message, Map<String, String> paths) {
+        var file = paths.getOrDefault(String.valueOf(message.getPath()).replaceFirst("^src/main/resources/", ""), "");
+        return new Problem(file, file.isEmpty() ? 0 : Math.max(0, message.getLine()), message.getText());
+    }
+
+    /**
+     * Errors with a line are placed as they are. The others (an unknown field, a consequence that is not Java) name no rule, and often
+     * only the first is told: then each rule is compiled by itself.
+     */
+    private List<RulebookFault> place(List<DrlSource> sources, List<Problem> problems) {
+        var faults = new ArrayList<RulebookFault>();
+        var byFile = sources.stream().collect(Collectors.toMap(DrlSource::file, source -> source));
+        for (var problem : problems) {
+            if (problem.line() > 0) {
+                var rule = byFile.get(problem.file()).ruleAt(problem.line());
+                faults.add(RulebookFault.ofRule(problem.file(), problem.line(), rule == null ? "" : rule.name(), EngineWords.plain(problem.text())));
+            }
+        }
+        if (faults.isEmpty()) {
+            sources.forEach(source -> source.rules().forEach(rule -> compileAlone(source, rule, faults)));
+        }
+        if (faults.isEmpty()) {
+            problems.forEach(problem -> faults.add(RulebookFault.ofFile(problem.file(), problem.line(), EngineWords.plain(problem.text()))));
+        }
+        return faults;
+    }
+
+    private void compileAlone(DrlSource source, DrlSource.Rule rule, List<RulebookFault> faults) {
+        build(new TreeMap<>(Map.of(source.file(), source.only(rule)))).errors().stream()
+                .filter(problem -> !EngineWords.isEcho(problem.text()))
+                .limit(1)
+                .forEach(problem -> {
+                    int line = problem.line() > 0 ? problem.line() : source.lineOf(rule, EngineWords.quoted(problem.text()));
+                    faults.add(RulebookFault.ofRule(source.file(), line, rule.name(), EngineWords.plain(problem.text())));
+                });
+    }
+
+    private static List<RulebookFault> missing(List<DrlSource> sources, Set<String> loaded) {
+        var faults = new ArrayList<RulebookFault>();
+        int declared = 0;
+        for (var source : sources) {
+            for (var rule : source.rules()) {
+                declared++;
+                if (!loaded.contains(rule.name())) {
+                    faults.add(RulebookFault.ofRule(source.file(), rule.line(), rule.name(), "The engine did not load this rule."));
+                }
+            }
+        }
+        if (faults.isEmpty() && declared != loaded.size()) {
+            faults.add(RulebookFault.ofFile(sources.get(0).file(), 0,
+                    "The engine loaded " + loaded.size() + " rules where the files declare " + declared + "."));
+        }
+        return faults;
+    }
+}

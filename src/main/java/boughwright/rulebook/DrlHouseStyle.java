@@ -1,0 +1,109 @@
+package boughwright.rulebook;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * What the shop's rule files must keep to beyond the language itself, checked on their texts before the engine sees them: named as rule
+ * files, in the package, with imports that exist, every rule with an id and a sentence of its own, and rules that only add findings.
+ */
+final class DrlHouseStyle {
+
+    /** The package that every rule file declares. */
+    static final String PACKAGE = "boughwright.rules";
+
+    private static final Pattern IMPORT = Pattern.compile("(?m)^\\s*import\\s+(?!static\\b|function\\b)([\\w.$]+)\\s*;?");
+    private static final Map<Pattern, String> REFUSED = refused();
+
+    private final ClassLoader classes;
+
+    DrlHouseStyle(ClassLoader classes) {
+        this.classes = classes;
+    }
+
+    List<RulebookFault> check(List<DrlSource> sources) {
+        var faults = new ArrayList<RulebookFault>();
+        for (var source : sources) {
+            checkFile(source, faults);
+            for (var rule : source.rules()) {
+                checkRule(source, rule, faults);
+            }
+        }
+        checkIdsAreUnique(sources, faults);
+        return faults;
+    }
+
+    private void checkFile(DrlSource source, List<RulebookFault> faults) {
+        // The engine passes over a file whose ending it does not know without a word.
+        if (!source.file().endsWith(".drl")) {
+            faults.add(RulebookFault.ofFile(source.file(), 0, "A rule file's name must end in .drl, or its rules are never read."));
+        }
+        if (!source.packageName().equals(PACKAGE)) {
+            faults.add(RulebookFault.ofFile(source.file(), 1, "The file must begin with \"package " + PACKAGE + ";\"."));
+        }
+        if (source.rules().isEmpty()) {
+            faults.add(RulebookFault.ofFile(source.file(), 0, "The file holds no rule."));
+        }
+        var imports = IMPORT.matcher(source.header());
+        while (imports.find()) {
+            var name = imports.group(1);
+            if (!name.endsWith(".") && !exists(name)) {
+                faults.add(RulebookFault.ofFile(source.file(), DrlSource.lineAt(source.text(), imports.start(1)),
+                        "The file imports " + name + ", which does not exist."));
+            }
+        }
+    }
+
+    private static void checkRule(DrlSource source, DrlSource.Rule rule, List<RulebookFault> faults) {
+        if (RuleName.read(rule.name()).isEmpty()) {
+            faults.add(RulebookFault.ofRule(source.file(), rule.line(), rule.name(),
+                    "A rule's name is its id, a colon and a sentence, such as \"S-04: A full tree swallows colour\"."));
+        }
+        var bare = source.bare(rule);
+        REFUSED.forEach((pattern, message) -> {
+            var found = pattern.matcher(bare);
+            if (found.find()) {
+                int line = DrlSource.lineAt(source.text(), rule.start() + found.start());
+                faults.add(RulebookFault.ofRule(source.file(), line, rule.name(), message));
+            }
+        });
+    }
+
+    private static void checkIdsAreUnique(List<DrlSource> sources, List<RulebookFault> faults) {
+        var firstUse = new HashMap<String, String>();
+        for (var source : sources) {
+            for (var rule : source.rules()) {
+                RuleName.read(rule.name()).ifPresent(name -> {
+                    var place = source.file() + ", line " + rule.line();
+                    var first = firstUse.putIfAbsent(name.id(), place);
+                    if (first != null) {
+                        faults.add(RulebookFault.ofRule(source.file(), rule.line(), rule.name(),
+                                "The id " + name.id() + " is already used in " + first + "."));
+                    }
+                });
+            }
+        }
+    }
+
+    private boolean exists(String className) {
+        try {
+            Class.forName(className, false, classes);
+            return true;
+        } catch (ClassNotFoundException | NoClassDefFoundError absent) {
+            return false;
+        }
+    }
+
+    private static Map<Pattern, String> refused() {
+        var words = new TreeMap<String, String>();
+        words.put("\\b(?:modify|update|delete|retract)\\s*\\(", "A rule only adds findings: it must not change or remove a fact.");
+        words.put("\\bsalience\\b", "A rule must not depend on the order in which rules run: leave out \"salience\".");
+        words.put("\\bextends\\b", "A rule stands alone: write its conditions out instead of extending another rule.");
+        return words.entrySet().stream().collect(Collectors.toMap(e -> Pattern.compile(e.getKey()), Map.Entry::getValue));
+    }
+}

@@ -1,0 +1,157 @@
+package boughwright.rulebook;
+
+import boughwright.brief.Brief;
+import boughwright.brief.ShopChoices;
+import boughwright.needs.AccentChoice;
+import boughwright.needs.Adjustments;
+import boughwright.needs.Advice;
+import boughwright.needs.Caution;
+import boughwright.needs.Climb;
+import boughwright.needs.Demand;
+import boughwright.needs.Density;
+import boughwright.needs.HouseRule;
+import boughwright.needs.LightLoad;
+import boughwright.needs.Need;
+import boughwright.needs.Needs;
+import boughwright.needs.Reason;
+import boughwright.needs.RibbonMeasures;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * One edition of the house rules, ready to be asked. Immutable and safe for several threads.
+ *
+ * <p>Rules run in two phases that are chosen here: first over the brief, for what the kit must be like; then, when the kit is
+ * known, over the brief and the facts that follow from the kit, for the cautions.
+ */
+public final class Rulebook {
+
+    private final Edition edition;
+    private final Sizing sizing;
+    private final DmnTables tables;
+    private final StyleRules rules;
+
+    private Rulebook(Edition edition, DmnTables tables, StyleRules rules) {
+        this.edition = edition;
+        this.tables = tables;
+        this.sizing = new Sizing(tables);
+        this.rules = rules;
+    }
+
+    /** What came of opening a rulebook. */
+    public sealed interface Opening {
+
+        record Open(Rulebook rulebook) implements Opening {
+        }
+
+        record Faulty(List<RulebookFault> faults) implements Opening {
+        }
+    }
+
+    /** Where the files of a rulebook are read from: a folder, an archive. */
+    @FunctionalInterface
+    public interface Source {
+
+        /** @throws IOException when there is no such file */
+        String read(String path) throws IOException;
+    }
+
+    /** Reads and compiles {@code edition.json} and the files that it lists; tables and rules compile side by side. */
+    public static Opening open(Source source) throws IOException {
+        Edition edition = Edition.read(source.read("edition.json"));
+        Map<String, String> tableTexts = texts(source, edition.sizing());
+        Map<String, String> ruleTexts = texts(source, edition.rules());
+        DmnCompilation[] compiledTables = new DmnCompilation[1];
+        Throwable[] broken = new Throwable[1];
+        Thread beside = new Thread(() -> compiledTables[0] = new DmnCompiler().compile(tableTexts), "decision tables");
+        beside.setUncaughtExceptionHandler((thread, thrown) -> broken[0] = thrown);
+        beside.start();
+        DrlCompilation compiledRules = new DrlCompiler().compile(ruleTexts);
+        try {
+            beside.join();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IOException("interrupted while the decision tables were compiled", e);
+        }
+        if (broken[0] != null) {
+            throw new IllegalStateException("the decision tables could not be compiled", broken[0]);
+        }
+        List<RulebookFault> faults = new ArrayList<>();
+        if (compiledTables[0] instanceof DmnCompilation.Faulty faulty) {
+            faults.addAll(faulty.faults());
+        }
+        if (compiledRules instanceof DrlCompilation.Faulty faulty) {
+            faults.addAll(faulty.faults());
+        }
+        if (!faults.isEmpty()) {
+            return new Opening.Faulty(faults);
+        }
+        return new Opening.Open(new Rulebook(edition, ((DmnCompilation.Sound) compiledTables[0]).tables(), ((DrlCompilation.Sound) compiledRules).rules()));
+    }
+
+    private static Map<String, String> texts(Source source, List<String> paths) throws IOException {
+        Map<String, String> texts = new TreeMap<>();
+        for (String path : paths) {
+            texts.put(path, source.read(path));
+        }
+        return texts;
+    }
+
+    public Edition edition() {
+        return edition;
+    }
+
+    public ShopChoices choices() {
+        return edition.choices();
+    }
+
+    /** The tables as they are written, for those who want to read or check them. */
+    public DmnTables tables() {
+        return tables;
+    }
+
+    /** Every style and safety rule by id. */
+    public List<RuleName> rules() {
+        return List.copyOf(rules.names());
+    }
+
+    /** What the tree needs, and what the house asks of the kit. */
+    public Needs needs(Brief brief, Adjustments adjustments) {
+        List<Need> needs = Sizer.needs(sizing, brief, adjustments);
+        List<Object> facts = facts(brief);
+        List<HouseRule> demands = rules.run(facts, Demand.class).stream().map(f -> new HouseRule(f.fact(), reason(f.rule()))).toList();
+        RibbonMeasures ribbon = rules.run(facts, RibbonMeasures.class).stream().map(Finding::fact).findFirst()
+                .orElseThrow(() -> new IllegalStateException("no rule gives the measures of a ribbon run for " + brief.tree()));
+        List<AccentChoice> accents = rules.run(facts, AccentChoice.class).stream().map(Finding::fact)
+                .sorted(Comparator.comparingDouble(AccentChoice::leastGap)).toList();
+        return new Needs(edition.id(), needs, demands, ribbon, accents);
+    }
+
+    /**
+     * What to take care of, in the order of the rules' ids.
+     *
+     * @param lights empty when the kit has none
+     */
+    public List<Caution> cautions(Brief brief, Needs needs, Climb climb, Optional<LightLoad> lights) {
+        List<Object> facts = facts(brief);
+        int stems = needs.bought().stream().filter(n -> n.role().stem()).mapToInt(Need::quantity).sum();
+        facts.add(new Density(stems, brief.tree().height().feet()));
+        facts.add(climb);
+        lights.ifPresent(facts::add);
+        return rules.run(facts, Advice.class).stream()
+                .map(f -> new Caution(f.rule().id(), f.fact().text(), f.fact().source())).toList();
+    }
+
+    private static List<Object> facts(Brief brief) {
+        return new ArrayList<>(List.of(brief.tree(), brief.room(), brief.household(), brief.look(), brief.palette(), brief.abundance()));
+    }
+
+    private static Reason reason(RuleName rule) {
+        return new Reason(rule.sentence(), rule.id(), rule.sentence() + ".");
+    }
+}

@@ -1,0 +1,166 @@
+package boughwright.rulebook;
+
+import boughwright.brief.Brief;
+import boughwright.brief.Fullness;
+import boughwright.brief.Tree;
+import boughwright.measure.Length;
+import boughwright.needs.Reason;
+import boughwright.text.Text;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.HashMap;
+import java.util.Map;
+
+/**
+ * The arithmetic of quantities: table value for the height × girth × fullness × seen-from × abundance, then the table's rounding.
+ *
+ * <p>Girth is the lateral area of this tree's cone over that of a medium tree of the same height. A tree within a tenth of the
+ * usual is taken as usual, since tapes and makers' figures differ by as much; beyond that only the excess counts. Girth falls as a
+ * tree of one diameter grows, and quantities must not: a value is never below that of the same tree cut down to the foot of any
+ * row of the table beneath its height. With that, nothing falls as a tree grows, gets wider, fuller, is seen from more sides or
+ * is dressed more lavishly.
+ */
+final class Sizing {
+
+    private static final String BASE = "Base";
+    private static final BigDecimal LEAST_FEET = BigDecimal.valueOf(3);
+    private static final BigDecimal MOST_FEET = BigDecimal.valueOf(20);
+
+    private final DmnTables tables;
+
+    Sizing(DmnTables tables) {
+        this.tables = tables;
+    }
+
+    /** A number and why it is that number. */
+    record Sized(int quantity, Reason reason) {
+    }
+
+    Sized size(Quantity what, Brief brief) {
+        return size(what, brief, Map.of());
+    }
+
+    /** @param more inputs of the base table beside the height */
+    Sized size(Quantity what, Brief brief, Map<String, String> more) {
+        Tree tree = brief.tree();
+        TableAnswer base = base(what, feet(tree), more);
+        TableAnswer policy = tables.ask(what.file(), "Policy", Map.of("height", feet(tree)));
+        boolean girth = policy.flag("girth");
+        double value = base.number().doubleValue() * (girth ? girth(tree) : 1);
+        WrittenTable written = tables.table(what.file(), BASE);
+        for (WrittenTable.Row row : written.rows()) {
+            NumberInterval heights = written.interval(row, "height");
+            // Below this height a tree of the same diameter would be too broad to be a tree.
+            BigDecimal foot = heights.from().max(feet(tree.widestDiameter().metres() / Tree.WIDEST));
+            if (foot.compareTo(feet(tree)) < 0 && heights.contains(foot) && answers(written, row, more)) {
+                Tree lower = tree.withHeight(Length.ofFeet(foot.doubleValue()));
+                double there = base(what, foot, more).number().doubleValue() * (girth ? girth(lower) : 1);
+                value = Math.max(value, there);
+            }
+        }
+        Factors factors = factors(what, brief);
+        int quantity = round(value * factors.product(), policy);
+        return new Sized(quantity, reason(what, brief, base, factors, quantity, girth ? girth(tree) : 1, ""));
+    }
+
+    /**
+     * A count by surface: the share of the seen surface that the table gives, over the disc of one piece.
+     *
+     * @param diameter of one piece
+     */
+    Sized sizeBySurface(Quantity what, Brief brief, Map<String, String> more, Length diameter) {
+        TableAnswer base = base(what, feet(brief.tree()), more);
+        TableAnswer policy = tables.ask(what.file(), "Policy", Map.of("height", feet(brief.tree())));
+        Factors factors = factors(what, brief);
+        double share = base.number().doubleValue() * factors.product();
+        double disc = Math.PI / 4 * diameter.metres() * diameter.metres();
+        int quantity = round(share * brief.tree().dressedArea() / disc, policy);
+        String percent = BigDecimal.valueOf(share * 100).setScale(1, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
+        return new Sized(quantity, reason(what, brief, base, factors, quantity, 1, percent));
+    }
+
+    private record Factors(TableAnswer fullness, TableAnswer seenFrom, TableAnswer abundance) {
+
+        double product() {
+            return fullness.number().doubleValue() * seenFrom.number().doubleValue() * abundance.number().doubleValue();
+        }
+    }
+
+    private Factors factors(Quantity what, Brief brief) {
+        return new Factors(
+                tables.ask(what.file(), "Fullness factor", Map.of("fullness", brief.tree().fullness().word())),
+                tables.ask(what.file(), "Seen-from factor", Map.of("seen from", brief.tree().seenFrom().word())),
+                tables.ask(what.file(), "Abundance factor", Map.of("abundance", brief.abundance().word())));
+    }
+
+    private TableAnswer base(Quantity what, BigDecimal feet, Map<String, String> more) {
+        Map<String, Object> inputs = new HashMap<>(more);
+        inputs.put("height", feet);
+        return tables.ask(what.file(), BASE, inputs);
+    }
+
+    /** Whether a row is about these inputs, height apart. */
+    private static boolean answers(WrittenTable table, WrittenTable.Row row, Map<String, String> more) {
+        for (int i = 0; i < table.inputs().size(); i++) {
+            String wanted = more.get(table.inputs().get(i).name());
+            String cell = row.inputs().get(i).strip();
+            if (wanted != null && !cell.equals("-") && !TableReader.texts(cell).orElseThrow().contains(wanted)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Rounded to a millionth of a foot, which hides the last bits of a conversion from a table's edges. */
+    private static BigDecimal feet(Tree tree) {
+        return feet(tree.height().metres());
+    }
+
+    private static BigDecimal feet(double metres) {
+        return BigDecimal.valueOf(new Length(metres).feet()).setScale(6, RoundingMode.HALF_UP).max(LEAST_FEET).min(MOST_FEET);
+    }
+
+    /** How far girth may be off the usual before it counts, as a share. */
+    private static final double USUAL = 0.1;
+
+    /** The girth factor: 1 for a tree within a tenth of the usual, else its area over the nearer end of that band. */
+    static double girth(Tree tree) {
+        double ratio = areaOverMedium(tree);
+        return ratio > 1 + USUAL ? ratio / (1 + USUAL) : ratio < 1 - USUAL ? ratio / (1 - USUAL) : 1;
+    }
+
+    /** Area of this tree over that of a medium tree of the same height. */
+    private static double areaOverMedium(Tree tree) {
+        Length usual = Tree.usualDiameter(tree.height(), Fullness.MEDIUM);
+        Tree medium = new Tree(tree.height(), usual, Fullness.MEDIUM, tree.seenFrom(), tree.lit(), tree.real());
+        return tree.form().cone().area() / medium.form().cone().area();
+    }
+
+    private static int round(double value, TableAnswer policy) {
+        // Nine decimals are far below anything a table means, and far above the noise of floating point.
+        BigDecimal exact = BigDecimal.valueOf(value).setScale(9, RoundingMode.HALF_UP);
+        RoundingMode mode = switch (policy.text("rounding")) {
+            case "up" -> RoundingMode.CEILING;
+            case "down" -> RoundingMode.FLOOR;
+            default -> RoundingMode.HALF_UP;
+        };
+        return Math.max(policy.number("least").intValue(), exact.setScale(0, mode).intValue());
+    }
+
+    private Reason reason(Quantity what, Brief brief, TableAnswer base, Factors factors, int quantity, double girth, String share) {
+        StringBuilder text = new StringBuilder(base.reason()
+                .replace("{height}", brief.tree().height().show(brief.units()))
+                .replace("{quantity}", String.valueOf(quantity))
+                .replace("{share}", share + " %"));
+        long percent = Math.round(Math.abs(girth - 1) * 100);
+        if (percent >= 1) {
+            text.append(' ').append(Text.of(girth > 1 ? "need.girth.wider" : "need.girth.slimmer", String.valueOf(percent)));
+        }
+        for (TableAnswer factor : new TableAnswer[] {factors.fullness(), factors.seenFrom(), factors.abundance()}) {
+            if (factor.number().compareTo(BigDecimal.ONE) != 0) {
+                text.append(' ').append(factor.reason());
+            }
+        }
+        return new Reason(tables.title(what.file()), Text.of("need.row", String.valueOf(base.row())), text.toString());
+    }
+}

@@ -1,0 +1,157 @@
+package boughwright.rulebook;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/**
+ * Reads the decision tables of a DMN file as they are written, with the lines of their rows.
+ *
+ * <p>Accepts the part of DMN that the rulebook uses: type definitions, input data, and decisions that are decision tables. Everything
+ * else is a fault, because a function or an import can reach code outside the rulebook; drawings and other programs' extensions are
+ * passed over.
+ */
+final class TableReader {
+
+    /** A file's tables; {@code namespace} and {@code model} name it to the engine. */
+    record TableFile(String file, String text, String namespace, String model, List<WrittenTable> tables) {
+    }
+
+    private static final Set<String> KNOWN = Set.of("definitions", "description", "itemDefinition", "itemComponent", "typeRef", "allowedValues",
+            "typeConstraint", "text", "inputData", "variable", "decision", "question", "allowedAnswers", "informationRequirement", "requiredInput",
+            "decisionTable", "input", "inputExpression", "inputValues", "output", "outputValues", "annotation", "rule", "inputEntry", "outputEntry",
+            "annotationEntry");
+    private static final Set<String> PASSED_OVER = Set.of("DMNDI", "extensionElements");
+    private static final Pattern QUOTED = Pattern.compile("\\s*\"([^\"\\\\]*)\"\\s*(?:,|$)");
+
+    private final String file;
+    private final List<RulebookFault> faults;
+    private final Map<String, XmlElement> types = new HashMap<>();
+    private final Map<String, String> typeOfInput = new HashMap<>();
+
+    private TableReader(String file, List<RulebookFault> faults) {
+        this.file = file;
+        this.faults = faults;
+    }
+
+    /** Reads a file and adds what is wrong with it to {@code faults}; empty when nothing of it can be read. */
+    static Optional<TableFile> read(String file, String text, List<RulebookFault> faults) {
+        try {
+            var root = XmlElement.read(text);
+            if (!root.name().equals("definitions")) {
+                faults.add(RulebookFault.ofFile(file, root.line(), "The file is not a DMN file: it begins with <" + root.name() + ">."));
+                return Optional.empty();
+            }
+            return Optional.of(new TableReader(file, faults).file(root, text));
+        } catch (XmlElement.Unreadable unreadable) {
+            faults.add(RulebookFault.ofFile(file, unreadable.line, unreadable.getMessage()));
+            return Optional.empty();
+        }
+    }
+
+    private TableFile file(XmlElement root, String text) {
+        refuseUnknown(root);
+        root.all("itemDefinition").forEach(type -> types.put(type.attribute("name"), type));
+        root.all("inputData").flatMap(data -> data.all("variable"))
+                .forEach(variable -> typeOfInput.put(variable.attribute("name"), variable.attribute("typeRef")));
+        var tables = new ArrayList<WrittenTable>();
+        root.all("decision").forEach(decision -> decision.first("decisionTable").ifPresentOrElse(
+                table -> tables.add(table(decision, table)),
+                () -> fault(decision.line(), decision.attribute("name"), "This decision is not a decision table.")));
+        if (tables.isEmpty()) {
+            faults.add(RulebookFault.ofFile(file, 0, "The file holds no decision table."));
+        }
+        return new TableFile(file, text, root.attribute("namespace"), root.attribute("name"), List.copyOf(tables));
+    }
+
+    private void refuseUnknown(XmlElement element) {
+        for (var child : element.children()) {
+            if (PASSED_OVER.contains(child.name())) {
+                continue;
+            }
+            if (!KNOWN.contains(child.name())) {
+                faults.add(RulebookFault.ofFile(file, child.line(), "A rulebook holds plain decision tables only; <" + child.name() + "> is not used."));
+            } else {
+                refuseUnknown(child);
+            }
+        }
+    }
+
+    private WrittenTable table(XmlElement decision, XmlElement table) {
+        var name = decision.attribute("name");
+        var policy = table.attribute("hitPolicy");
+        if (!policy.isEmpty() && !policy.equals("UNIQUE")) {
+            fault(table.line(), name, "The table's hit policy is " + policy + "; it must be UNIQUE, so that one row alone answers.");
+        }
+        var inputs = table.all("input").map(input -> input(name, input)).toList();
+        var outputs = outputs(decision, table.all("output").toList());
+        var notes = table.all("annotation").map(note -> note.attribute("name")).toList();
+        var rows = new ArrayList<WrittenTable.Row>();
+        table.all("rule").forEach(rule -> rows.add(new WrittenTable.Row(rows.size() + 1, rule.line(),
+                cells(rule, "inputEntry"), cells(rule, "outputEntry"), cells(rule, "annotationEntry"))));
+        return new WrittenTable(file, decision.line(), name, inputs, outputs, notes, List.copyOf(rows));
+    }
+
+    private static List<String> cells(XmlElement rule, String kind) {
+        return rule.all(kind).map(entry -> entry.textAt("text")).toList();
+    }
+
+    private WrittenTable.Input input(String table, XmlElement input) {
+        var name = input.textAt("inputExpression", "text");
+        var expression = input.first("inputExpression");
+        var written = expression.map(e -> e.attribute("typeRef")).orElse("");
+        var type = written.isEmpty() ? typeOfInput.getOrDefault(name, "") : written;
+        var kind = kind(type);
+        var allowed = input.textAt("inputValues", "text");
+        if (allowed.isEmpty() && types.containsKey(type)) {
+            allowed = types.get(type).textAt("allowedValues", "text");
+        }
+        Optional<NumberInterval> range = kind == WrittenTable.Kind.NUMBER ? NumberInterval.read(allowed) : Optional.empty();
+        List<String> choices = kind == WrittenTable.Kind.TEXT ? texts(allowed).orElse(List.of()) : List.of();
+        if (!typeOfInput.containsKey(name)) {
+            fault(input.line(), table, "The column \"" + name + "\" asks for something that is no input of this file.");
+        } else if (kind == WrittenTable.Kind.NUMBER && range.isEmpty()) {
+            fault(input.line(), table, "The column \"" + name + "\" must say which numbers are allowed, such as [3..20]; otherwise gaps are not seen.");
+        } else if (kind == WrittenTable.Kind.TEXT && choices.isEmpty()) {
+            fault(input.line(), table, "The column \"" + name + "\" must say which words are allowed; otherwise gaps are not seen.");
+        }
+        return new WrittenTable.Input(name, kind, range, choices);
+    }
+
+    private List<WrittenTable.Output> outputs(XmlElement decision, List<XmlElement> columns) {
+        var variable = decision.first("variable").map(v -> v.attribute("typeRef")).orElse("");
+        if (columns.size() == 1) {
+            return List.of(new WrittenTable.Output(decision.attribute("name"), kind(variable)));
+        }
+        return columns.stream().map(column -> new WrittenTable.Output(column.attribute("name"), kind(column.attribute("typeRef")))).toList();
+    }
+
+    private WrittenTable.Kind kind(String type) {
+        var base = types.containsKey(type) ? types.get(type).textAt("typeRef") : type;
+        return switch (base) {
+            case "number" -> WrittenTable.Kind.NUMBER;
+            case "boolean" -> WrittenTable.Kind.YES_OR_NO;
+            default -> WrittenTable.Kind.TEXT;
+        };
+    }
+
+    /** A list of quoted texts such as {@code "corner", "wall"}; empty when the cell is something else. */
+    static Optional<List<String>> texts(String cell) {
+        var found = QUOTED.matcher(cell);
+        var texts = new ArrayList<String>();
+        int end = 0;
+        while (end < cell.length() && found.find(end) && found.start() == end) {
+            texts.add(found.group(1));
+            end = found.end();
+        }
+        return end == cell.length() && !texts.isEmpty() && !cell.strip().endsWith(",") ? Optional.of(List.copyOf(texts)) : Optional.empty();
+    }
+
+    private void fault(int line, String table, String message) {
+        faults.add(new RulebookFault(file, line, table, List.of(), message));
+    }
+}
