@@ -16,10 +16,14 @@ import java.util.SplittableRandom;
  */
 final class RibbonRuns {
 
-    /** Metres down the slant between the pinches of a large loop and of a small one (common practice, no published source). */
-    private static final double LOOP_SPAN = 0.25;
-    private static final double SMALL_SPAN = 0.11;
-    private static final double ROW = 0.60;
+    /**
+     * Metres down the slant, and sideways, between the pinches of a large loop; a small one takes half of each (common practice, no
+     * published source). A run that only fell would show its loops edge-on at the tree's sides.
+     */
+    private static final double LOOP_SPAN = 0.22;
+    private static final double LOOP_SWAY = 0.30;
+    private static final double SMALL_SPAN = LOOP_SPAN / 2;
+    private static final double ROW = 0.55;
     /** Least sideways distance of a start from the starts just above it, metres. */
     private static final double STAGGER = 0.10;
 
@@ -105,20 +109,21 @@ final class RibbonRuns {
             Plan plan = plans.get(i);
             Patterns.Wished start = starts.get(i);
             RibbonCurve curve = new RibbonCurve(surface, start.slant(), start.angle());
-            int side = i % 2 == 0 ? 1 : -1;
+            // A run near an edge of the seen sector first turns inward.
+            int side = Math.abs(start.angle()) > 0.22 * surface.sector() && !surface.round() ? (start.angle() > 0 ? -1 : 1) : i % 2 == 0 ? 1 : -1;
             double room = surface.bottom() - start.slant();
             double wanted = 2 * LOOP_SPAN + (plan.smallLoop() ? SMALL_SPAN : 0) + 0.12;
             double squeeze = Math.min(1, Math.max(0.25, room / wanted));
-            double sway = side * 0.05;
+            double sway = side * Math.min(LOOP_SWAY, 0.9 * surface.radius(start.slant() + LOOP_SPAN * squeeze));
             curve.firstTail(measures.tail(), -side);
             if (plan.startBow()) {
                 curve.bow(measures.bowLoop());
             }
             curve.loop(measures.loop(), LOOP_SPAN * squeeze, sway);
             if (plan.smallLoop()) {
-                curve.loop(measures.smallLoop(), SMALL_SPAN * squeeze, sway / 2);
+                curve.loop(measures.smallLoop(), SMALL_SPAN * squeeze, -sway / 2);
             }
-            curve.loop(measures.loop(), LOOP_SPAN * squeeze, -sway);
+            curve.loop(measures.loop(), LOOP_SPAN * squeeze, plan.smallLoop() ? sway : -sway);
             if (plan.endBow()) {
                 curve.bow(measures.bowLoop());
             }

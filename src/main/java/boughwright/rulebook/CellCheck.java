@@ -22,7 +22,7 @@ final class CellCheck {
     private static final Pattern WORD = Pattern.compile("\\p{L}[\\p{L}\\d_]*");
     private static final Pattern FOREIGN = Pattern.compile("[^\\p{L}\\d_\\s+\\-*/().,<>=]");
 
-    private final FEEL feel = FEEL.newInstance(CellCheck.class.getClassLoader(), List.of());
+    private final FEEL feel = FEEL.newInstance(EngineLoader.CLASSES, List.of());
     private final List<RulebookFault> faults;
     private boolean misread;
 

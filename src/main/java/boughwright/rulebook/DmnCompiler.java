@@ -28,6 +28,10 @@ public final class DmnCompiler {
      * @param texts the text of each file by its path, such as {@code sizing/topper.dmn}
      */
     public DmnCompilation compile(Map<String, String> texts) {
+        return EngineLoader.during(() -> compiled(texts));
+    }
+
+    private DmnCompilation compiled(Map<String, String> texts) {
         var faults = new ArrayList<RulebookFault>();
         var files = new ArrayList<TableReader.TableFile>();
         new TreeMap<>(texts).forEach((path, text) -> TableReader.read(path, text, faults).ifPresent(files::add));
@@ -60,7 +64,7 @@ public final class DmnCompiler {
     }
 
     private static void validate(List<TableReader.TableFile> files, List<RulebookFault> faults) {
-        var validator = DMNValidatorFactory.newValidator(DmnCompiler.class.getClassLoader(), List.of());
+        var validator = DMNValidatorFactory.newValidator(EngineLoader.CLASSES, List.of());
         try {
             for (var file : files) {
                 var known = new TableFaults(file, faults);

@@ -60,7 +60,7 @@ public final class DmnTables {
                         "table " + name + " of " + file + " allows a " + input.name() + " " + input.allowed() + ", not " + value);
             }
         }
-        var evaluation = engine.evaluate(table, inputs);
+        var evaluation = EngineLoader.during(() -> engine.evaluate(table, inputs));
         if (!evaluation.problems().isEmpty() || evaluation.rows().size() != 1) {
             throw new IllegalStateException("table " + name + " of " + file + " does not answer for " + inputs + ": " + evaluation.problems());
         }

@@ -87,7 +87,10 @@ final class RowProbe {
     }
 
     private static String shown(Object value) {
-        return value instanceof BigDecimal number ? NumberInterval.plain(number) : value instanceof String text ? "\"" + text + "\"" : String.valueOf(value);
+        if (value instanceof BigDecimal number) {
+            return NumberInterval.plain(number);
+        }
+        return value instanceof String text ? "\"" + text + "\"" : String.valueOf(value);
     }
 
     private void fault(WrittenTable table, WrittenTable.Row row, String what) {

@@ -2,6 +2,7 @@ package boughwright.rulebook;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.SortedSet;
@@ -27,7 +28,7 @@ public final class StyleRules {
         this.base = base;
         var read = new TreeSet<RuleName>();
         rules.forEach(rule -> read.add(RuleName.read(rule).orElseThrow()));
-        this.names = java.util.Collections.unmodifiableSortedSet(read);
+        this.names = Collections.unmodifiableSortedSet(read);
     }
 
     /** Every rule of the edition, by id. */
@@ -44,6 +45,10 @@ public final class StyleRules {
      * @throws IllegalStateException when the rules do not come to rest within 10,000 firings
      */
     public <T> List<Finding<T>> run(Collection<?> facts, Class<T> wanted) {
+        return EngineLoader.during(() -> findings(facts, wanted));
+    }
+
+    private <T> List<Finding<T>> findings(Collection<?> facts, Class<T> wanted) {
         var findings = new ArrayList<Finding<T>>();
         var session = base.newKieSession();
         try {

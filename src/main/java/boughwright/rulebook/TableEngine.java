@@ -46,7 +46,7 @@ final class TableEngine {
     static TableEngine load(List<TableReader.TableFile> files) {
         var resources = files.stream().map(file -> resource(file)).toList();
         var runtime = DMNRuntimeBuilder.fromDefaults()
-                .setRootClassLoader(TableEngine.class.getClassLoader())
+                .setRootClassLoader(EngineLoader.CLASSES)
                 .buildConfiguration()
                 .fromResources(resources)
                 .getOrElseThrow(broken -> new IllegalStateException("checked tables could not be loaded", broken));

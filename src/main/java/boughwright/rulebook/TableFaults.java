@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import org.kie.dmn.api.core.DMNMessage;
 import org.kie.dmn.api.core.DMNMessageType;
+import org.kie.dmn.feel.runtime.Range.RangeBoundary;
 import org.kie.dmn.model.api.DMNModelInstrumentedBase;
 import org.kie.dmn.model.api.Decision;
 import org.kie.dmn.validation.dtanalysis.DMNDTAnalysisMessage;
@@ -97,8 +97,8 @@ final class TableFaults {
             var rows = new TreeSet<>(before);
             rows.addAll(after);
             var where = words(gap);
-            var message = rows.isEmpty() ? "No row answers for " + where + "." : listed(rows) + (rows.size() == 1 ? " leaves" : " leave") + " a gap: no row answers for " + where + ".";
-            add(rows, message);
+            var beside = rows.isEmpty() ? "No row" : listed(rows) + (rows.size() == 1 ? " leaves" : " leave") + " a gap: no row";
+            add(rows, beside + " answers for " + where + ".");
         }
 
         void overlap(Overlap overlap) {
@@ -160,16 +160,16 @@ final class TableFaults {
             if (edge.getLowerBound().getValue() instanceof BigDecimal low && edge.getUpperBound().getValue() instanceof BigDecimal high) {
                 return new NumberInterval(low, closedBelow(edge), high, closedAbove(edge)).words();
             }
-            var matching = input.choices().stream().filter(edge::asRangeIncludes).collect(Collectors.toList());
+            var matching = input.choices().stream().filter(edge::asRangeIncludes).toList();
             return matching.isEmpty() ? edge.toString() : "\"" + String.join("\", \"", matching) + "\"";
         }
 
         private static boolean closedBelow(Interval edge) {
-            return edge.getLowerBound().getBoundaryType() == org.kie.dmn.feel.runtime.Range.RangeBoundary.CLOSED;
+            return edge.getLowerBound().getBoundaryType() == RangeBoundary.CLOSED;
         }
 
         private static boolean closedAbove(Interval edge) {
-            return edge.getUpperBound().getBoundaryType() == org.kie.dmn.feel.runtime.Range.RangeBoundary.CLOSED;
+            return edge.getUpperBound().getBoundaryType() == RangeBoundary.CLOSED;
         }
 
         private static String listed(TreeSet<Integer> rows) {

@@ -1,0 +1,18 @@
+package boughwright;
+
+import boughwright.cli.CommandLine;
+import org.springframework.boot.SpringApplication;
+import org.springframework.boot.autoconfigure.SpringBootApplication;
+
+/** Starts the kiosk, or answers a single command when the first argument names one. */
+@SpringBootApplication
+public class Boughwright {
+
+    /** Runs the command that {@code args} names, without a server or a database; starts the kiosk otherwise. */
+    public static void main(String[] args) {
+        if (CommandLine.understands(args)) {
+            System.exit(new CommandLine(System.out, System.err).run(args));
+        }
+        SpringApplication.run(Boughwright.class, args);
+    }
+}

@@ -1,0 +1,93 @@
+package boughwright.api;
+
+import boughwright.brief.BriefFault;
+import boughwright.consultation.Consultations;
+import boughwright.consultation.Saved;
+import boughwright.consultation.ShopDoor;
+import boughwright.needs.Adjustments;
+import boughwright.proposal.Designer;
+import boughwright.proposal.Outcome;
+import boughwright.proposal.ProposalJson;
+import boughwright.text.Text;
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.ExampleObject;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
+import java.net.URI;
+import java.util.List;
+import java.util.Map;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
+import org.springframework.http.ProblemDetail;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RestController;
+
+/** Proposals for other programs: the same brief, the same answer as on screen and on the command line. */
+@RestController
+class ProposalsApi {
+
+    private static final String BRIEF = "/schemas/brief.schema.json";
+    private static final String PROPOSAL = "/schemas/proposal.schema.json";
+
+    private final ShopDoor shop;
+    private final Consultations consultations;
+
+    ProposalsApi(ShopDoor shop, Consultations consultations) {
+        this.shop = shop;
+        this.consultations = consultations;
+    }
+
+    @Operation(summary = "Make a proposal from a brief and keep it under a code")
+    @io.swagger.v3.oas.annotations.parameters.RequestBody(required = true, content = @Content(mediaType = "application/json",
+            schema = @Schema(ref = BRIEF), examples = @ExampleObject("{\"tree\": {\"height\": \"9 ft\"}}")))
+    @ApiResponse(responseCode = "201", description = "The proposal and its code", content = @Content(mediaType = "application/json",
+            schema = @Schema(ref = PROPOSAL)))
+    @ApiResponse(responseCode = "400", description = "Faults in the brief, each with field, value and mend",
+            content = @Content(mediaType = "application/problem+json"))
+    @ApiResponse(responseCode = "422", description = "No kit fits; the conflict says which wishes clash and the ways out",
+            content = @Content(mediaType = "application/json", schema = @Schema(ref = PROPOSAL)))
+    @PostMapping(path = "/api/proposals", consumes = MediaType.APPLICATION_JSON_VALUE)
+    ResponseEntity<?> make(@RequestBody(required = false) String brief) {
+        String text = brief == null ? "" : brief;
+        Outcome outcome = shop.designer().propose(text, Adjustments.NONE, Designer.SEED);
+        if (outcome instanceof Outcome.BadBrief bad) {
+            return problem(bad.faults());
+        }
+        if (outcome instanceof Outcome.NoKitFits none) {
+            return ResponseEntity.status(HttpStatus.UNPROCESSABLE_ENTITY).contentType(MediaType.APPLICATION_JSON)
+                    .body(ProposalJson.text(ProposalJson.of(none)));
+        }
+        Saved saved = consultations.begin(text, outcome);
+        return ResponseEntity.created(URI.create("/api/proposals/" + saved.code())).contentType(MediaType.APPLICATION_JSON).body(saved.proposal());
+    }
+
+    @Operation(summary = "A kept proposal again, by its code")
+    @ApiResponse(responseCode = "200", description = "The proposal, as it was given when it was made", content = @Content(
+            mediaType = "application/json", schema = @Schema(ref = PROPOSAL)))
+    @ApiResponse(responseCode = "404", description = "No proposal has this code", content = @Content(mediaType = "application/problem+json"))
+    @GetMapping("/api/proposals/{code}")
+    ResponseEntity<?> again(@PathVariable String code) {
+        return consultations.open(code)
+                .<ResponseEntity<?>>map(saved -> ResponseEntity.status(saved.fits() ? HttpStatus.OK : HttpStatus.UNPROCESSABLE_ENTITY)
+                        .contentType(MediaType.APPLICATION_JSON).body(saved.proposal()))
+                .orElseGet(() -> {
+                    ProblemDetail problem = ProblemDetail.forStatusAndDetail(HttpStatus.NOT_FOUND, Text.of("api.no-code", code));
+                    problem.setTitle(Text.of("api.no-code.title"));
+                    problem.setProperty("field", "code");
+                    return ResponseEntity.of(problem).build();
+                });
+    }
+
+    private static ResponseEntity<?> problem(List<BriefFault> faults) {
+        ProblemDetail problem = ProblemDetail.forStatusAndDetail(HttpStatus.BAD_REQUEST, faults.get(0).sentence());
+        problem.setTitle(Text.of("api.bad-brief.title"));
+        problem.setProperty("field", faults.get(0).field());
+        problem.setProperty("faults", faults.stream().map(f -> Map.of("field", f.field(), "value", f.value(), "mend", f.mend())).toList());
+        return ResponseEntity.of(problem).build();
+    }
+}

@@ -1,0 +1,132 @@
+package boughwright.consultation;
+
+import boughwright.needs.Adjustments;
+import boughwright.proposal.Outcome;
+import boughwright.proposal.ProposalJson;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import javax.sql.DataSource;
+import org.springframework.dao.DuplicateKeyException;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.datasource.DataSourceUtils;
+import org.springframework.stereotype.Repository;
+
+/** All saved consultations. What a method has saved and returned survives the loss of the process. */
+@Repository
+public class Consultations {
+
+    private static final ObjectMapper JSON = new ObjectMapper();
+    private static final int TRIES = 50;
+
+    private final JdbcClient database;
+    private final boolean h2;
+
+    Consultations(JdbcClient database, DataSource source) {
+        this.database = database;
+        this.h2 = isH2(source);
+    }
+
+    /** Saves under a new code. */
+    public Saved begin(String brief, Outcome outcome) {
+        for (int i = 0; i < TRIES; i++) {
+            try {
+                return save(Codes.any(), 1, brief, outcome);
+            } catch (DuplicateKeyException taken) {
+                // Another consultation has these words already; others are as good.
+            }
+        }
+        throw new IllegalStateException("no free code was found in " + TRIES + " tries");
+    }
+
+    /** Saves as the next revision of a code that exists. */
+    public Saved go(String code, String brief, Outcome outcome) {
+        int last = open(code).orElseThrow(() -> new IllegalArgumentException("no consultation " + code)).revision();
+        return save(code, last + 1, brief, outcome);
+    }
+
+    /** The newest revision; the code may be typed with spaces and in capitals. */
+    public Optional<Saved> open(String code) {
+        return Codes.read(code).flatMap(c -> database.sql("select * from proposal where code = :code order by revision desc fetch first 1 rows only")
+                .param("code", c).query(Consultations::row).optional());
+    }
+
+    private Saved save(String code, int revision, String brief, Outcome outcome) {
+        Saved saved;
+        if (outcome instanceof Outcome.Made made) {
+            saved = new Saved(code, revision, brief, made.proposal().adjustments(), made.proposal().seed(), true,
+                    withCode(code, ProposalJson.of(made.proposal())));
+        } else if (outcome instanceof Outcome.NoKitFits none) {
+            saved = new Saved(code, revision, brief, none.adjustments(), none.seed(), false, withCode(code, ProposalJson.of(none)));
+        } else {
+            throw new IllegalArgumentException("a brief with faults is not saved");
+        }
+        database.sql("""
+                        insert into proposal (code, revision, made_at, brief, adjustments, seed, outcome, proposal)
+                        values (:code, :revision, :made, :brief, :adjustments, :seed, :outcome, :proposal)""")
+                .param("code", code).param("revision", revision).param("made", LocalDateTime.now(ZoneOffset.UTC)).param("brief", brief)
+                .param("adjustments", write(saved.adjustments())).param("seed", saved.seed()).param("outcome", saved.fits() ? "kit" : "conflict")
+                .param("proposal", saved.proposal()).update();
+        settle();
+        return saved;
+    }
+
+    private static String withCode(String code, ObjectNode proposal) {
+        ObjectNode coded = JSON.createObjectNode();
+        coded.put("code", code);
+        coded.setAll(proposal);
+        return ProposalJson.text(coded);
+    }
+
+    /** H2 may keep a commit in its own memory for a moment; a checkpoint puts it on the disk. */
+    private void settle() {
+        if (h2) {
+            database.sql("checkpoint sync").update();
+        }
+    }
+
+    private static boolean isH2(DataSource source) {
+        Connection connection = DataSourceUtils.getConnection(source);
+        try {
+            return connection.getMetaData().getDatabaseProductName().equals("H2");
+        } catch (SQLException e) {
+            throw new IllegalStateException("the database does not say what it is", e);
+        } finally {
+            DataSourceUtils.releaseConnection(connection, source);
+        }
+    }
+
+    private static Saved row(ResultSet row, int number) throws SQLException {
+        return new Saved(row.getString("code"), row.getInt("revision"), row.getString("brief"), read(row.getString("adjustments")),
+                row.getLong("seed"), row.getString("outcome").equals("kit"), row.getString("proposal"));
+    }
+
+    private static String write(Adjustments adjustments) {
+        ObjectNode node = JSON.createObjectNode();
+        adjustments.quantities().forEach(node.putObject("quantities")::put);
+        adjustments.products().forEach(node.putObject("products")::put);
+        return node.toString();
+    }
+
+    private static Adjustments read(String json) {
+        try {
+            JsonNode node = JSON.readTree(json);
+            SortedMap<String, Integer> quantities = new TreeMap<>();
+            node.path("quantities").fields().forEachRemaining(e -> quantities.put(e.getKey(), e.getValue().intValue()));
+            SortedMap<String, String> products = new TreeMap<>();
+            node.path("products").fields().forEachRemaining(e -> products.put(e.getKey(), e.getValue().textValue()));
+            return new Adjustments(quantities, products);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("a saved consultation holds broken adjustments: " + json, e);
+        }
+    }
+}

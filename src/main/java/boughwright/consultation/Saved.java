@@ -1,0 +1,20 @@
+package boughwright.consultation;
+
+import boughwright.needs.Adjustments;
+
+/**
+ * One saved state of a consultation.
+ *
+ * @param code the same through all revisions
+ * @param revision from 1
+ * @param brief the customer's JSON
+ * @param fits whether a kit was found
+ * @param proposal the proposal as JSON, or the conflict
+ */
+public record Saved(String code, int revision, String brief, Adjustments adjustments, long seed, boolean fits, String proposal) {
+
+    /** The code as it is shown and said: {@code KELP 4 MOSS}. */
+    public String spoken() {
+        return code.replace('-', ' ').toUpperCase(java.util.Locale.ROOT);
+    }
+}

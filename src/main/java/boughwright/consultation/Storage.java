@@ -1,0 +1,41 @@
+package boughwright.consultation;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.boot.autoconfigure.jdbc.JdbcConnectionDetails;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.context.annotation.Profile;
+
+/** Keeps consultations in a file database in the folder {@code boughwright.data}, unless PostgreSQL is asked for. */
+@Configuration(proxyBeanMethods = false)
+@Profile("!postgresql")
+class Storage {
+
+    /**
+     * The database file {@code boughwright.mv.db} in {@code folder}, which is made when missing.
+     * H2 refuses a path that is relative without saying so, hence the absolute one; it also holds back
+     * acknowledged commits for half a second unless its write delay is 0.
+     */
+    @Bean
+    JdbcConnectionDetails database(@Value("${boughwright.data}") Path folder) throws IOException {
+        Path home = Files.createDirectories(folder.toAbsolutePath().normalize());
+        String url = "jdbc:h2:file:" + home.resolve("boughwright") + ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE";
+        return new FileDatabase(url);
+    }
+
+    private record FileDatabase(String getJdbcUrl) implements JdbcConnectionDetails {
+
+        @Override
+        public String getUsername() {
+            return "boughwright";
+        }
+
+        @Override
+        public String getPassword() {
+            return "";
+        }
+    }
+}

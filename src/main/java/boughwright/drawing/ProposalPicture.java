@@ -1,0 +1,43 @@
+package boughwright.drawing;
+
+import boughwright.brief.Brief;
+import boughwright.catalogue.Catalogue;
+import boughwright.kit.Kit;
+import boughwright.layout.Layout;
+import boughwright.measure.Units;
+import boughwright.text.Text;
+
+/** Pictures of one proposal, with titles and descriptions in words; its scene is made once and drawn from any side. */
+public final class ProposalPicture {
+
+    private static final double SCREEN_WIDTH = 400;
+
+    private final Scene scene;
+    private final Options options;
+
+    /** @param catalogue holds every product of the kit */
+    public ProposalPicture(Brief brief, Kit kit, Layout layout, Catalogue catalogue) {
+        this.scene = DressedTree.scene(brief, kit, layout, catalogue);
+        String height = brief.tree().height().show(brief.units());
+        this.options = Options.plain(
+                        Text.of("drawing.title", height, brief.look().title()),
+                        Text.of("drawing.description", height, brief.palette().title(), layout.pieces().size(), layout.ribbonRuns().size()))
+                .withRuler(brief.units() == Units.FEET ? Ruler.FEET : Ruler.METRES, Text.of("drawing.floor"));
+    }
+
+    /** To scale, with a ruler, on paper. */
+    public String svg(View view) {
+        return TreePicture.svg(scene, view, options.withIdPrefix("v" + view.name().toLowerCase(java.util.Locale.ROOT)));
+    }
+
+    /** For a page that brings its own ground; larger words on the ruler, since it is shown small. */
+    public String onScreen(View view, boolean evening) {
+        return TreePicture.svg(scene, view, options.withGround(false, true).withEvening(evening).withWidth(SCREEN_WIDTH)
+                .withIdPrefix("s" + view.name().toLowerCase(java.util.Locale.ROOT)));
+    }
+
+    /** For a printed page: no ground, no shadow on the floor. */
+    public String printed(View view) {
+        return TreePicture.svg(scene, view, options.withGround(false, false).withIdPrefix("p" + view.name().toLowerCase(java.util.Locale.ROOT)));
+    }
+}

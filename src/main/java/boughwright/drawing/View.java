@@ -1,0 +1,7 @@
+package boughwright.drawing;
+
+/**
+ * Where the viewer stands, named from the front of the tree. Clock positions are read from above, 6 o'clock faces the
+ * viewer of the front: {@code FRONT} stands at 6, {@code LEFT} at 9, {@code BACK} at 12, {@code RIGHT} at 3 o'clock.
+ */
+public enum View { FRONT, LEFT, RIGHT, BACK }

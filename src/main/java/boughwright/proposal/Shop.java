@@ -1,0 +1,77 @@
+package boughwright.proposal;
+
+import boughwright.catalogue.CatalogueFault;
+import boughwright.catalogue.CatalogueReader;
+import boughwright.catalogue.CatalogueReading;
+import boughwright.kit.KitSolver;
+import boughwright.rulebook.Rulebook;
+import boughwright.rulebook.RulebookFault;
+import java.io.BufferedReader;
+import java.io.FileNotFoundException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Opens a shop: its rulebook and its catalogue, from files or from those that the program brings along. */
+public final class Shop {
+
+    private Shop() {
+    }
+
+    /** What came of opening a shop. */
+    public sealed interface Opening {
+
+        record Open(Designer designer) implements Opening {
+        }
+
+        record BadRulebook(List<RulebookFault> faults) implements Opening {
+        }
+
+        record BadCatalogue(List<CatalogueFault> faults) implements Opening {
+        }
+    }
+
+    /**
+     * @param rules folder of a rulebook; empty for the one that ships
+     * @param catalogue CSV file; empty for the demo shop's season
+     * @throws IOException when a file is missing or cannot be read as UTF-8 text
+     */
+    public static Opening open(Optional<Path> rules, Optional<Path> catalogue) throws IOException {
+        Rulebook.Opening opening = Rulebook.open(path -> rules.isPresent() ? Files.readString(rules.get().resolve(path)) : shipped("rules/" + path));
+        if (opening instanceof Rulebook.Opening.Faulty faulty) {
+            return new Opening.BadRulebook(faulty.faults());
+        }
+        Rulebook rulebook = ((Rulebook.Opening.Open) opening).rulebook();
+        CatalogueReader reader = new CatalogueReader(
+                rulebook.choices().looks().stream().map(l -> l.id()).collect(Collectors.toSet()), rulebook.choices().currency());
+        try (Reader csv = catalogue.isPresent() ? Files.newBufferedReader(catalogue.get()) : stream("catalogue-samples/season.csv")) {
+            CatalogueReading reading = reader.read(csv);
+            return reading instanceof CatalogueReading.Faulty faulty
+                    ? new Opening.BadCatalogue(faulty.faults())
+                    : new Opening.Open(new Designer(rulebook, ((CatalogueReading.Read) reading).catalogue(), new KitSolver()));
+        }
+    }
+
+    private static String shipped(String path) throws IOException {
+        try (Reader reader = stream(path)) {
+            java.io.StringWriter text = new java.io.StringWriter();
+            reader.transferTo(text);
+            return text.toString();
+        }
+    }
+
+    private static Reader stream(String path) throws IOException {
+        InputStream in = Shop.class.getResourceAsStream("/" + path);
+        if (in == null) {
+            throw new FileNotFoundException(path);
+        }
+        return new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
+    }
+}

@@ -1,0 +1,66 @@
+package boughwright.ui;
+
+import boughwright.brief.BriefFault;
+import boughwright.brief.BriefReader;
+import boughwright.brief.BriefReading;
+import boughwright.brief.ShopChoices;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** Leads through the questions: where one is, what may be asked next, what keeps one from going on. Knows no screen. */
+final class Interview {
+
+    private final Answers answers = new Answers();
+    private final Supplier<ShopChoices> shop;
+    private Question at = Question.TREE;
+
+    /** @param shop asked only once a question needs it */
+    Interview(Supplier<ShopChoices> shop) {
+        this.shop = shop;
+    }
+
+    Answers answers() {
+        return answers;
+    }
+
+    Question at() {
+        return at;
+    }
+
+    int number() {
+        return at.ordinal() + 1;
+    }
+
+    int count() {
+        return Question.values().length;
+    }
+
+    boolean first() {
+        return at.ordinal() == 0;
+    }
+
+    boolean last() {
+        return number() == count();
+    }
+
+    void back() {
+        if (!first()) {
+            at = Question.values()[at.ordinal() - 1];
+        }
+    }
+
+    /** Goes on, unless the present page's answer will not do: then says why and stays. */
+    Optional<BriefFault> next() {
+        Optional<BriefFault> fault = faults().stream().filter(f -> at.asksFor(f.field())).findFirst();
+        if (fault.isEmpty() && !last()) {
+            at = Question.values()[at.ordinal() + 1];
+        }
+        return fault;
+    }
+
+    private List<BriefFault> faults() {
+        BriefReading reading = new BriefReader(shop.get()).read(answers.brief());
+        return reading instanceof BriefReading.Faulty faulty ? faulty.faults() : List.of();
+    }
+}

@@ -1,0 +1,160 @@
+package boughwright.ui;
+
+import boughwright.brief.Abundance;
+import boughwright.catalogue.Product;
+import boughwright.consultation.Consultations;
+import boughwright.consultation.Saved;
+import boughwright.needs.Adjustments;
+import boughwright.needs.Need;
+import boughwright.needs.Needs;
+import boughwright.needs.Unit;
+import boughwright.kit.KitLine;
+import boughwright.kit.Wish;
+import boughwright.proposal.Designer;
+import boughwright.proposal.Outcome;
+import boughwright.proposal.Proposal;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One consultation at the proposal: what it is now, and what each change makes of it. Every change is worked out and saved under
+ * the same code before it is shown. Knows no screen.
+ */
+final class Proposing {
+
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private final Designer designer;
+    private final Consultations consultations;
+    private Saved saved;
+    private Outcome outcome;
+
+    Proposing(Designer designer, Consultations consultations, Saved saved) {
+        this.designer = designer;
+        this.consultations = consultations;
+        this.saved = saved;
+        this.outcome = designer.propose(saved.brief(), saved.adjustments(), saved.seed());
+    }
+
+    Saved saved() {
+        return saved;
+    }
+
+    Outcome outcome() {
+        return outcome;
+    }
+
+    /** Empty while no kit fits. */
+    Optional<Proposal> proposal() {
+        return outcome instanceof Outcome.Made made ? Optional.of(made.proposal()) : Optional.empty();
+    }
+
+    Designer designer() {
+        return designer;
+    }
+
+    void abundance(Abundance abundance) {
+        amend(brief -> brief.put("abundance", abundance.word()));
+    }
+
+    /** @param budget plain decimal, or empty for no limit */
+    Outcome budget(String budget) {
+        return amend(brief -> {
+            if (budget.isBlank()) {
+                brief.remove("budget");
+            } else {
+                brief.put("budget", budget);
+            }
+        });
+    }
+
+    void palette(String id) {
+        amend(brief -> brief.put("palette", id));
+    }
+
+    /** Sets the pieces of a line; a light string is counted in strings here and in bulbs in the need. */
+    void quantity(String needId, int pieces) {
+        Needs needs = needs();
+        Need need = needs.need(needId).orElseThrow();
+        int quantity = need.unit() == Unit.BULB ? pieces * bulbs(need) : pieces;
+        if (quantity <= Adjustments.MOST) {
+            adjust(quantity == need.computed() ? saved.adjustments().withoutQuantity(needId) : saved.adjustments().withQuantity(needId, quantity));
+        }
+    }
+
+    private int bulbs(Need need) {
+        return proposal().flatMap(p -> p.kit().line(need.id())).map(KitLine::sku).flatMap(designer.catalogue()::product)
+                .flatMap(Product::lights).map(Product.Lights::bulbs).orElse(100);
+    }
+
+    void quantityAsComputed(String needId) {
+        adjust(saved.adjustments().withoutQuantity(needId));
+    }
+
+    void swap(String slot, String sku) {
+        adjust(saved.adjustments().withProduct(slot, sku));
+    }
+
+    void letTheKitChoose(String slot) {
+        adjust(saved.adjustments().withoutProduct(slot));
+    }
+
+    boolean chosenByHand(String slot) {
+        return saved.adjustments().products().containsKey(slot);
+    }
+
+    List<Product> alternatives(String slot) {
+        return proposal().map(p -> designer.alternatives(p, slot)).orElse(List.of());
+    }
+
+    /** Lets go of one wish of a conflict: raises the budget to what is needed, or takes back what was asked. */
+    void takeWayOut(String wish, Optional<String> total) {
+        if (wish.equals(Wish.BUDGET)) {
+            budget(total.orElse(""));
+        } else if (wish.equals(Wish.ABUNDANCE)) {
+            abundance(Abundance.RESTRAINED);
+        } else if (wish.startsWith(Wish.QUANTITY)) {
+            quantityAsComputed(wish.substring(Wish.QUANTITY.length()));
+        } else if (wish.startsWith(Wish.PRODUCT)) {
+            letTheKitChoose(wish.substring(Wish.PRODUCT.length()));
+        }
+    }
+
+    Needs needs() {
+        if (outcome instanceof Outcome.Made made) {
+            return made.proposal().needs();
+        }
+        return ((Outcome.NoKitFits) outcome).needs();
+    }
+
+    private void adjust(Adjustments adjustments) {
+        keep(saved.brief(), designer.propose(saved.brief(), adjustments, saved.seed()));
+    }
+
+    private interface Amendment {
+        void to(ObjectNode brief);
+    }
+
+    private Outcome amend(Amendment amendment) {
+        try {
+            ObjectNode brief = (ObjectNode) JSON.readTree(saved.brief());
+            amendment.to(brief);
+            String text = brief.toString();
+            return keep(text, designer.propose(text, saved.adjustments(), saved.seed()));
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("a saved brief is JSON", e);
+        }
+    }
+
+    /** A change that makes the brief faulty is answered and not kept. */
+    private Outcome keep(String brief, Outcome next) {
+        if (!(next instanceof Outcome.BadBrief)) {
+            saved = consultations.go(saved.code(), brief, next);
+            outcome = next;
+        }
+        return next;
+    }
+}

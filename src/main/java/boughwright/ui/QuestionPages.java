@@ -1,0 +1,287 @@
+package boughwright.ui;
+
+import boughwright.brief.Abundance;
+import boughwright.brief.Fullness;
+import boughwright.brief.Look;
+import boughwright.brief.Palette;
+import boughwright.brief.SeenFrom;
+import boughwright.brief.ShopChoices;
+import boughwright.catalogue.Product;
+import boughwright.consultation.ShopDoor;
+import boughwright.drawing.DressedTree;
+import boughwright.measure.Length;
+import boughwright.measure.Money;
+import boughwright.measure.Units;
+import boughwright.text.Text;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Input;
+import com.vaadin.flow.component.html.NativeLabel;
+import com.vaadin.flow.data.value.ValueChangeMode;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Consumer;
+
+/** What each question of the interview shows; answers go straight into {@link Answers}. */
+final class QuestionPages {
+
+    private static final List<String> HEIGHTS_FEET = List.of("6 ft 6 in", "7 ft 6 in", "9 ft", "12 ft");
+    private static final List<String> HEIGHTS_METRES = List.of("1.8 m", "2.1 m", "2.4 m", "3 m");
+    private static final List<String> CEILINGS_FEET = List.of("8 ft", "9 ft", "10 ft", "14 ft");
+    private static final List<String> CEILINGS_METRES = List.of("2.5 m", "2.8 m", "3.2 m", "4.5 m");
+    private static final List<String> BUDGETS = List.of("250.00", "400.00", "650.00", "1000.00");
+    private static final int MOST_FOUND = 8;
+
+    private final Answers answers;
+    private final ShopDoor shop;
+    private final Runnable changed;
+    private final Consumer<String> openCode;
+    private String search = "";
+
+    /**
+     * @param changed called after each answer, to draw the page anew
+     * @param openCode called with the code of a kept plan
+     */
+    QuestionPages(Answers answers, ShopDoor shop, Runnable changed, Consumer<String> openCode) {
+        this.answers = answers;
+        this.shop = shop;
+        this.changed = changed;
+        this.openCode = openCode;
+    }
+
+    Div page(Question question) {
+        Div page = new Div();
+        page.addClassName("page");
+        switch (question) {
+            case TREE -> tree(page);
+            case SEEN_FROM -> seenFrom(page);
+            case ROOM -> room(page);
+            case HOUSEHOLD -> household(page);
+            case LOOK -> look(page);
+            case PALETTE -> palette(page);
+            case ABUNDANCE -> abundance(page);
+            case BUDGET -> budget(page);
+            case OWNED -> owned(page);
+        }
+        return page;
+    }
+
+    private ShopChoices choices() {
+        return shop.designer().rulebook().choices();
+    }
+
+    private void answer(Runnable change) {
+        change.run();
+        changed.run();
+    }
+
+    private static Div cards(String kind) {
+        Div cards = new Div();
+        cards.addClassNames("cards", kind);
+        return cards;
+    }
+
+    private static Div row(String heading) {
+        Div row = new Div();
+        row.addClassName("choice-row");
+        if (!heading.isEmpty()) {
+            row.add(new H2(heading));
+        }
+        return row;
+    }
+
+    private void tree(Div page) {
+        Div cards = cards("four");
+        for (String height : answers.units == Units.FEET ? HEIGHTS_FEET : HEIGHTS_METRES) {
+            cards.add(Controls.card(null, height, Text.of("interview.tree.height-words." + heightClass(height)), height.equals(answers.height),
+                    () -> answer(() -> answers.height = height)));
+        }
+        Div sizes = row("");
+        sizes.add(Controls.field("height", Text.of("interview.tree.other"), Text.of("interview.tree.other.example"), answers.height,
+                v -> answer(() -> answers.height = v)));
+        sizes.add(Controls.field("diameter", Text.of("interview.tree.diameter"),
+                answers.diameterRead().map(d -> Text.of("interview.tree.diameter.usual", d.show(answers.units))).orElse(""), answers.diameter,
+                v -> answer(() -> answers.diameter = v)));
+        Div kind = row("");
+        kind.add(Controls.pill(Text.of("interview.tree.real"), answers.real, () -> answer(() -> answers.real = !answers.real)));
+        kind.add(Controls.pill(Text.of("interview.tree.lit"), answers.lit, () -> answer(() -> answers.lit = !answers.lit)));
+        Div code = row("");
+        code.addClassName("code-row");
+        code.add(Controls.field("code", Text.of("interview.code"), Text.of("interview.code.example"), "", openCode));
+        page.add(cards, sizes, kind, code);
+    }
+
+    private static String heightClass(String height) {
+        double feet = Length.read(height).orElseThrow().feet();
+        return feet < 7 ? "small" : feet < 8.5 ? "usual" : feet < 10.5 ? "tall" : "grand";
+    }
+
+    private void seenFrom(Div page) {
+        Div cards = cards("four");
+        for (SeenFrom seen : SeenFrom.values()) {
+            cards.add(Controls.card(Icons.seenFrom(seen), Text.of("seen-from." + seen.word()), Text.of("seen-from." + seen.word() + ".words"),
+                    seen == answers.seenFrom, () -> answer(() -> answers.seenFrom = seen)));
+        }
+        Div full = row(Text.of("interview.fullness"));
+        for (Fullness fullness : Fullness.values()) {
+            full.add(Controls.pill(Text.of("fullness." + fullness.word()), fullness == answers.fullness,
+                    () -> answer(() -> answers.fullness = fullness)));
+        }
+        page.add(cards, full);
+    }
+
+    private void room(Div page) {
+        Div cards = cards("four");
+        for (String ceiling : answers.units == Units.FEET ? CEILINGS_FEET : CEILINGS_METRES) {
+            cards.add(Controls.card(null, ceiling, "", ceiling.equals(answers.ceiling), () -> answer(() -> answers.ceiling = ceiling)));
+        }
+        cards.add(Controls.card(null, Text.of("interview.room.unknown"), Text.of("interview.room.unknown.words"), answers.ceiling.isEmpty(),
+                () -> answer(() -> answers.ceiling = "")));
+        Div other = row("");
+        other.add(Controls.field("ceiling", Text.of("interview.room.other"), Text.of("interview.room.other.example"), answers.ceiling,
+                v -> answer(() -> answers.ceiling = v)));
+        Div heat = row(Text.of("interview.heat"));
+        heat.add(Controls.pill(Text.of("interview.heat.no"), !answers.nearHeat, () -> answer(() -> answers.nearHeat = false)));
+        heat.add(Controls.pill(Text.of("interview.heat.yes"), answers.nearHeat, () -> answer(() -> answers.nearHeat = true)));
+        page.add(cards, other, heat);
+    }
+
+    private void household(Div page) {
+        Div cards = cards("two");
+        cards.add(Controls.card(null, Text.of("interview.toddlers"), Text.of("interview.toddlers.words"), answers.toddlers,
+                () -> answer(() -> answers.toddlers = !answers.toddlers)));
+        cards.add(Controls.card(null, Text.of("interview.pets"), Text.of("interview.pets.words"), answers.pets,
+                () -> answer(() -> answers.pets = !answers.pets)));
+        cards.add(Controls.card(null, Text.of("interview.neither"), Text.of("interview.neither.words"), !answers.toddlers && !answers.pets,
+                () -> answer(() -> {
+                    answers.toddlers = false;
+                    answers.pets = false;
+                })));
+        page.add(cards);
+    }
+
+    private void look(Div page) {
+        Div cards = cards("three");
+        String chosen = answers.look.isEmpty() ? choices().looks().get(0).id() : answers.look;
+        for (Look look : choices().looks()) {
+            cards.add(Controls.card(Icons.palette(choices().palette(look.palette()).orElseThrow()), look.title(), look.blurb(),
+                    look.id().equals(chosen), () -> answer(() -> answers.look = look.id())));
+        }
+        page.add(cards);
+    }
+
+    private void palette(Div page) {
+        Look look = choices().look(answers.look).orElse(choices().looks().get(0));
+        String chosen = !answers.ownColours.isEmpty() ? Palette.OWN : answers.palette.isEmpty() ? look.palette() : answers.palette;
+        Div cards = cards("four");
+        for (Palette palette : choices().palettes()) {
+            cards.add(Controls.card(Icons.palette(palette), palette.title(),
+                    palette.id().equals(look.palette()) ? Text.of("interview.palette.looks", look.title()) : "", palette.id().equals(chosen),
+                    () -> answer(() -> {
+                        answers.ownColours.clear();
+                        answers.palette = palette.id();
+                    })));
+        }
+        Palette start = choices().palette(chosen).orElse(choices().palettes().get(0));
+        Div own = row(Text.of("interview.palette.own"));
+        List<String> roles = List.of("main", "second", "spark", "ground");
+        for (int i = 0; i < roles.size(); i++) {
+            String role = roles.get(i);
+            String usual = start.colours().get(i).hex();
+            own.add(colour(role, answers.ownColours.getOrDefault(role, usual), hex -> answer(() -> {
+                for (int k = 0; k < roles.size(); k++) {
+                    answers.ownColours.putIfAbsent(roles.get(k), start.colours().get(k).hex());
+                }
+                answers.ownColours.put(role, hex);
+            })));
+        }
+        page.add(cards, own);
+    }
+
+    private static Div colour(String role, String hex, Consumer<String> onChange) {
+        Input input = new Input(ValueChangeMode.ON_CHANGE);
+        input.setType("color");
+        input.setId("colour-" + role);
+        input.setValue(hex);
+        input.addValueChangeListener(e -> {
+            if (e.isFromClient()) {
+                onChange.accept(e.getValue());
+            }
+        });
+        NativeLabel label = new NativeLabel(Text.of("palette." + role));
+        label.setFor(input);
+        Div field = new Div(input, label);
+        field.addClassName("colour");
+        return field;
+    }
+
+    private void abundance(Div page) {
+        Div cards = cards("three");
+        int[] dots = {7, 16, 34};
+        for (Abundance abundance : Abundance.values()) {
+            cards.add(Controls.card(Icons.abundance(dots[abundance.ordinal()]), Text.of("abundance." + abundance.word()),
+                    Text.of("abundance." + abundance.word() + ".words"), abundance == answers.abundance,
+                    () -> answer(() -> answers.abundance = abundance)));
+        }
+        page.add(cards);
+    }
+
+    private void budget(Div page) {
+        Div cards = cards("four");
+        for (String budget : BUDGETS) {
+            cards.add(Controls.card(null, Money.read(budget, choices().currency()).orElseThrow().show(), "", budget.equals(answers.budget),
+                    () -> answer(() -> answers.budget = budget)));
+        }
+        cards.add(Controls.card(null, Text.of("interview.budget.none"), Text.of("interview.budget.none.words"), answers.budget.isEmpty(),
+                () -> answer(() -> answers.budget = "")));
+        Div other = row("");
+        other.add(Controls.field("budget", Text.of("interview.budget.other", choices().currency().getCurrencyCode()),
+                Text.of("interview.budget.other.example"), answers.budget, v -> answer(() -> answers.budget = v)));
+        page.add(cards, other);
+    }
+
+    private void owned(Div page) {
+        Div list = new Div();
+        list.addClassName("owned-list");
+        answers.owned.forEach((sku, quantity) -> list.add(ownedRow(sku, quantity)));
+        Div find = row("");
+        find.add(Controls.field("search", Text.of("interview.owned.search"), Text.of("interview.owned.search.example"), search,
+                v -> answer(() -> search = v)));
+        Div found = cards("two");
+        found.addClassName("found");
+        if (!search.isBlank()) {
+            String wanted = search.toLowerCase(Locale.ROOT);
+            List<Product> products = shop.designer().catalogue().products().stream()
+                    .filter(p -> p.name().toLowerCase(Locale.ROOT).contains(wanted) || p.sku().equalsIgnoreCase(wanted) || p.gtin().equals(wanted))
+                    .limit(MOST_FOUND).toList();
+            for (Product product : products) {
+                found.add(Controls.card(swatch(product), product.name(), product.sku(), answers.owned.containsKey(product.sku()),
+                        () -> answer(() -> answers.owned.merge(product.sku(), product.pack(), Integer::sum))));
+            }
+            if (products.isEmpty()) {
+                found.add(Controls.words(Text.of("interview.owned.nothing", search), "soft"));
+            }
+        }
+        page.add(find, found, list);
+    }
+
+    private static Div swatch(Product product) {
+        Div swatch = Controls.drawn(DressedTree.swatch(product, 40));
+        swatch.addClassName("swatch");
+        return swatch;
+    }
+
+    private Div ownedRow(String sku, int quantity) {
+        Product product = shop.designer().catalogue().product(sku).orElseThrow();
+        Div row = new Div(swatch(product), Controls.words(product.name(), "line-name"));
+        row.add(new Stepper(quantity, product.name(), to -> answer(() -> {
+            if (to <= 0) {
+                answers.owned.remove(sku);
+            } else {
+                answers.owned.put(sku, to);
+            }
+        })));
+        row.addClassName("line");
+        return row;
+    }
+}
