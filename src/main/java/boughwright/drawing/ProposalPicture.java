@@ -10,7 +10,8 @@ import boughwright.text.Text;
 /** Pictures of one proposal, with titles and descriptions in words; its scene is made once and drawn from any side. */
 public final class ProposalPicture {
 
-    private static final double SCREEN_WIDTH = 400;
+    /** Pictures on screen and paper are shown at about this width, px, and their words are sized for it. */
+    private static final double SHOWN_WIDTH = 400;
 
     private final Scene scene;
     private final Options options;
@@ -32,12 +33,12 @@ public final class ProposalPicture {
 
     /** For a page that brings its own ground; larger words on the ruler, since it is shown small. */
     public String onScreen(View view, boolean evening) {
-        return TreePicture.svg(scene, view, options.withGround(false, true).withEvening(evening).withWidth(SCREEN_WIDTH)
+        return TreePicture.svg(scene, view, options.withGround(false, true).withEvening(evening).withWidth(SHOWN_WIDTH)
                 .withIdPrefix("s" + view.name().toLowerCase(java.util.Locale.ROOT)));
     }
 
     /** For a printed page: no ground, no shadow on the floor. */
     public String printed(View view) {
-        return TreePicture.svg(scene, view, options.withGround(false, false).withIdPrefix("p" + view.name().toLowerCase(java.util.Locale.ROOT)));
+        return TreePicture.svg(scene, view, options.withGround(false, false).withWidth(SHOWN_WIDTH).withIdPrefix("p" + view.name().toLowerCase(java.util.Locale.ROOT)));
     }
 }

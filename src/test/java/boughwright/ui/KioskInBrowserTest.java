@@ -1,0 +1,173 @@
+package boughwright.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boughwright.KioskServer;
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Duration;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.support.ui.ExpectedConditions;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/** From the first question to the printed plan in a real browser, every screen on the way checked by axe-core. */
+class KioskInBrowserTest extends KioskServer {
+
+    @TempDir
+    private Path profile;
+
+    private ChromeDriver browser;
+    private WebDriverWait patience;
+
+    @BeforeEach
+    void openBrowser() {
+        browser = Browser.open(profile);
+        patience = new WebDriverWait(browser, Duration.ofSeconds(60));
+        browser.get(address("/"));
+        heading("How tall is your tree?");
+    }
+
+    @AfterEach
+    void quitBrowser() {
+        if (browser != null) {
+            browser.quit();
+        }
+    }
+
+    private void heading(String text) {
+        patience.until(ExpectedConditions.textToBe(By.tagName("h1"), text));
+    }
+
+    private void click(String xpath) {
+        patience.until(ExpectedConditions.elementToBeClickable(By.xpath(xpath))).click();
+    }
+
+    private void card(String title) {
+        click("//button[contains(@class,'card')][.//span[text()='" + title + "']]");
+        patience.until(ExpectedConditions.attributeToBe(
+                By.xpath("//button[contains(@class,'card')][.//span[text()='" + title + "']]"), "aria-pressed", "true"));
+    }
+
+    private void next(String heading) {
+        click("//footer//button[contains(@class,'strong')]");
+        heading(heading);
+    }
+
+    @Test
+    void a_customer_goes_from_the_interview_to_the_printed_plan() throws Exception {
+        isAccessible("the first question");
+        card("9 ft");
+        next("Where will it be seen from?");
+        isAccessible("seen from");
+        card("Against a wall");
+        next("How high is the ceiling?");
+        card("10 ft");
+        isAccessible("the room");
+        next("Who lives with the tree?");
+        isAccessible("the household");
+        next("Which of these feels like home?");
+        card("Woodland");
+        isAccessible("the looks");
+        next("Which colours?");
+        isAccessible("the palettes");
+        next("How richly shall it be dressed?");
+        isAccessible("the abundance");
+        next("What may it cost?");
+        card("$650.00");
+        isAccessible("the budget");
+        next("Is anything here already yours?");
+        browser.findElement(By.id("search")).sendKeys("copper ball", Keys.ENTER);
+        patience.until(ExpectedConditions.visibilityOfElementLocated(By.cssSelector(".found .card")));
+        isAccessible("what is owned");
+
+        next("A Woodland tree of 9 ft");
+        isAccessible("the kit");
+        assertThat(browser.findElements(By.cssSelector(".picture g[data-piece]"))).hasSizeGreaterThan(100);
+        click("(//div[contains(@class,'kit-list')]//button[starts-with(., 'Why')])[1]");
+        patience.until(ExpectedConditions.visibilityOfElementLocated(By.cssSelector(".reason")));
+        click("(//div[contains(@class,'kit-list')]//button[.='Swap'])[1]");
+        patience.until(ExpectedConditions.visibilityOfElementLocated(By.cssSelector(".swaps .card")));
+        isAccessible("reasons and swaps");
+        for (String side : new String[] {"Steps", "Take care", "Change"}) {
+            click("//div[contains(@class,'sides')]//button[.='" + side + "']");
+            patience.until(ExpectedConditions.attributeToBe(By.xpath("//div[contains(@class,'sides')]//button[.='" + side + "']"), "aria-pressed", "true"));
+            isAccessible(side);
+        }
+
+        String before = browser.findElement(By.cssSelector(".total")).getText();
+        click("//div[contains(@class,'change')]//button[.='Restrained']");
+        patience.until(ExpectedConditions.not(ExpectedConditions.textToBe(By.cssSelector(".total"), before)));
+
+        String plan = browser.findElement(By.xpath("//a[.='Print the plan']")).getAttribute("href");
+        HttpResponse<byte[]> pdf = HttpClient.newHttpClient().send(HttpRequest.newBuilder(URI.create(plan)).build(), HttpResponse.BodyHandlers.ofByteArray());
+        assertThat(pdf.statusCode()).isEqualTo(200);
+        assertThat(new String(pdf.body(), 0, 5, StandardCharsets.ISO_8859_1)).isEqualTo("%PDF-");
+        assertThat(browser.getCurrentUrl()).matches(".*/plan/[a-z]+-[2-9]-[a-z]+");
+    }
+
+    @Test
+    void a_budget_that_is_too_small_shows_the_ways_out_and_a_code_opens_the_plan_again() throws Exception {
+        card("12 ft");
+        for (String heading : new String[] {"Where will it be seen from?", "How high is the ceiling?", "Who lives with the tree?",
+            "Which of these feels like home?", "Which colours?", "How richly shall it be dressed?", "What may it cost?"}) {
+            next(heading);
+        }
+        card("$250.00");
+        next("Is anything here already yours?");
+        next("No kit fits all of this at once");
+        isAccessible("the conflict");
+        String code = browser.getCurrentUrl().replaceAll(".*/plan/", "");
+        click("//button[contains(@class,'card')][.//span[text()='Raise the budget']]");
+        heading("A Woodland tree of 12 ft");
+
+        browser.get(address("/"));
+        heading("How tall is your tree?");
+        browser.findElement(By.id("code")).sendKeys(code.replace('-', ' ').toUpperCase(java.util.Locale.ROOT), Keys.ENTER);
+        heading("A Woodland tree of 12 ft");
+    }
+
+    @Test
+    void the_pages_are_set_in_their_own_fonts_and_ask_nobody_else_for_anything() {
+        Object loaded = browser.executeAsyncScript("""
+                const done = arguments[0];
+                document.fonts.ready.then(fonts => done([...fonts].filter(f => f.status === 'loaded')
+                    .map(f => f.family.replaceAll('"', '')).sort().join()));
+                """);
+        Object strangers = browser.executeScript("""
+                return performance.getEntriesByType('resource').map(entry => entry.name)
+                    .filter(name => !name.startsWith(location.origin)).join();
+                """);
+
+        assertThat(loaded).isEqualTo("Figtree,Fraunces");
+        assertThat(strangers).isEqualTo("");
+    }
+
+    private void isAccessible(String screen) throws IOException {
+        browser.executeScript(axe());
+        Object violations = browser.executeAsyncScript("""
+                const done = arguments[0];
+                axe.run(document).then(
+                    found => done(found.violations.map(v => v.id + ': ' + v.nodes.map(n => n.html).join(' ')).join('\\n')),
+                    fault => done(String(fault)));
+                """);
+        assertThat(violations).as(screen).isEqualTo("");
+    }
+
+    private static String axe() throws IOException {
+        try (InputStream script = KioskInBrowserTest.class.getResourceAsStream("/axe/axe.min.js")) {
+            return new String(script.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+}

@@ -1,0 +1,43 @@
+package boughwright.ui;
+
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.ArgumentMatchers.anyString;
+import static org.mockito.Mockito.lenient;
+import static org.mockito.Mockito.mock;
+
+import boughwright.KioskFixture;
+import boughwright.consultation.Consultations;
+import boughwright.consultation.Saved;
+import boughwright.consultation.ShopDoor;
+import boughwright.needs.Adjustments;
+import boughwright.proposal.Outcome;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** Consultations kept in memory, and the demo shop behind an open door, for screens under test. */
+final class SavedHere {
+
+    private final Map<String, Saved> byCode = new HashMap<>();
+    final Consultations consultations = mock(Consultations.class);
+    final ShopDoor shop = mock(ShopDoor.class);
+
+    SavedHere() {
+        lenient().when(shop.designer()).thenReturn(KioskFixture.designer());
+        lenient().when(consultations.open(anyString())).thenAnswer(call -> Optional.ofNullable(byCode.get(call.<String>getArgument(0))));
+        lenient().when(consultations.begin(anyString(), any())).thenAnswer(call -> keep("kelp-4-moss", 1, call.getArgument(0), call.getArgument(1)));
+        lenient().when(consultations.go(anyString(), anyString(), any())).thenAnswer(call -> keep(call.getArgument(0),
+                byCode.get(call.<String>getArgument(0)).revision() + 1, call.getArgument(1), call.getArgument(2)));
+    }
+
+    private Saved keep(String code, int revision, String brief, Outcome outcome) {
+        Adjustments adjustments = outcome instanceof Outcome.Made made ? made.proposal().adjustments() : ((Outcome.NoKitFits) outcome).adjustments();
+        Saved saved = new Saved(code, revision, brief, adjustments, 1, outcome instanceof Outcome.Made, "{}");
+        byCode.put(code, saved);
+        return saved;
+    }
+
+    Saved begin(String brief) {
+        return consultations.begin(brief, KioskFixture.designer().propose(brief, Adjustments.NONE, 1));
+    }
+}

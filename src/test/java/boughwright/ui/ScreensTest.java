@@ -1,0 +1,161 @@
+package boughwright.ui;
+
+import static com.github.mvysny.kaributesting.v10.LocatorJ._click;
+import static com.github.mvysny.kaributesting.v10.LocatorJ._find;
+import static com.github.mvysny.kaributesting.v10.LocatorJ._get;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boughwright.consultation.Saved;
+import com.github.mvysny.kaributesting.v10.MockVaadin;
+import com.github.mvysny.kaributesting.v10.Routes;
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H1;
+import com.vaadin.flow.component.html.NativeButton;
+import com.vaadin.flow.component.html.Paragraph;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+class ScreensTest {
+
+    private final SavedHere here = new SavedHere();
+
+    @BeforeEach
+    void openBrowser() {
+        MockVaadin.setup(new Routes());
+    }
+
+    @AfterEach
+    void closeBrowser() {
+        MockVaadin.tearDown();
+    }
+
+    private static NativeButton button(String start) {
+        return _find(NativeButton.class).stream().filter(b -> text(b).startsWith(start)).findFirst()
+                .orElseThrow(() -> new AssertionError("no button " + start));
+    }
+
+    private static String text(Component component) {
+        return component.getElement().getTextRecursively();
+    }
+
+    private InterviewView interview() {
+        InterviewView view = new InterviewView(here.shop, here.consultations);
+        UI.getCurrent().add(view);
+        return view;
+    }
+
+    private ProposalView proposal(String brief) {
+        Saved saved = here.begin(brief);
+        ProposalView view = new ProposalView(here.shop, here.consultations);
+        UI.getCurrent().add(view);
+        view.setParameter(null, saved.code());
+        return view;
+    }
+
+    @Test
+    void the_tree_in_the_room_grows_with_the_answer() {
+        InterviewView view = interview();
+        Div room = _get(view, Div.class, spec -> spec.withClasses("room"));
+        String unknown = room.getElement().getProperty("innerHTML");
+
+        _click(button("9 ft"));
+
+        assertThat(unknown).contains("not known yet");
+        assertThat(room.getElement().getProperty("innerHTML")).contains("A bare tree of 9 ft").contains("5 ft 9 in");
+        assertThat(button("9 ft").getElement().getAttribute("aria-pressed")).isEqualTo("true");
+    }
+
+    @Test
+    void going_on_without_a_height_shows_what_to_do() {
+        interview();
+
+        _click(button("Next"));
+
+        assertThat(_get(Paragraph.class, spec -> spec.withClasses("fault")).getText()).contains("from 3 ft to 20 ft");
+        assertThat(_get(H1.class).getText()).isEqualTo("How tall is your tree?");
+    }
+
+    @Test
+    void every_question_can_be_walked_forth_and_back_and_says_why_it_asks() {
+        interview();
+        _click(button("9 ft"));
+        for (Question question : Question.values()) {
+            assertThat(_get(H1.class).getText()).isEqualTo(boughwright.text.Text.of(question.titleKey()));
+            _click(button("Why do we ask?"));
+            assertThat(_find(Paragraph.class).stream().map(Paragraph::getText)).contains(boughwright.text.Text.of(question.whyKey()));
+            if (question != Question.OWNED) {
+                _click(button("Next"));
+            }
+        }
+        for (int i = 1; i < Question.values().length; i++) {
+            _click(button("Back"));
+        }
+        assertThat(_get(H1.class).getText()).isEqualTo("How tall is your tree?");
+    }
+
+    @Test
+    void feet_can_be_switched_to_metres_without_losing_the_answer() {
+        InterviewView view = interview();
+        _click(button("9 ft"));
+
+        _click(button("ft / in"));
+
+        Div room = _get(view, Div.class, spec -> spec.withClasses("room"));
+        assertThat(room.getElement().getProperty("innerHTML")).contains("2.74 m").contains("1.75 m");
+    }
+
+    @Test
+    void the_proposal_shows_each_line_with_its_price_shelf_and_reason() {
+        ProposalView view = proposal("{\"tree\": {\"height\": \"9 ft\"}}");
+
+        String all = text(view);
+        assertThat(all).contains("A Woodland tree of 9 ft", "Consultation KELP 4 MOSS", "no limit", "shelf ");
+        NativeButton why = _find(NativeButton.class).stream().filter(b -> b.getText().equals("Why 9?")).findFirst().orElseThrow();
+        _click(why);
+        assertThat(text(view)).contains("House rule “", "edition Winter 26");
+    }
+
+    @Test
+    void a_layer_is_switched_off_and_on_in_the_drawing() {
+        ProposalView view = proposal("{\"tree\": {\"height\": \"9 ft\"}}");
+        Div picture = _get(view, Div.class, spec -> spec.withClasses("picture"));
+
+        _click(button("Ribbon"));
+        assertThat(picture.getElement().getAttribute("data-hide")).isEqualTo("ribbon");
+        _click(button("Ribbon"));
+        assertThat(picture.getElement().getAttribute("data-hide")).isEmpty();
+    }
+
+    @Test
+    void more_of_a_line_is_asked_for_and_the_proposal_follows() {
+        proposal("{\"tree\": {\"height\": \"9 ft\"}}");
+        List<NativeButton> more = _find(NativeButton.class).stream()
+                .filter(b -> String.valueOf(b.getElement().getAttribute("aria-label")).startsWith("One more of clusters")).toList();
+
+        _click(more.get(0));
+
+        assertThat(here.consultations.open("kelp-4-moss").orElseThrow().adjustments().quantities()).containsEntry("florals/cluster", 10);
+    }
+
+    @Test
+    void when_no_kit_fits_the_ways_out_are_cards_to_take() {
+        ProposalView view = proposal("{\"tree\": {\"height\": \"9 ft\"}, \"budget\": \"60.00\"}");
+        assertThat(text(view)).contains("No kit fits all of this at once", "a budget of $60.00");
+
+        _click(button("Raise the budget"));
+
+        assertThat(text(view)).contains("A Woodland tree of 9 ft");
+    }
+
+    @Test
+    void an_unknown_code_is_answered_kindly() {
+        ProposalView view = new ProposalView(here.shop, here.consultations);
+        view.setParameter(null, "oak-9-elm");
+
+        assertThat(text(view)).contains("No proposal has the code “oak-9-elm”");
+    }
+}
