@@ -2,15 +2,14 @@ package boughwright.kit;
 
 import boughwright.measure.Money;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Why no kit fits, and the ways out.
  *
- * @param wishes that cannot all hold: letting go of any one of them frees the rest. Empty when not even a kit without wishes can
- *     be made, which {@code shortages} then explains
+ * @param wishes that cannot all hold, and of which none can be spared for the clash. Empty when not even a kit without wishes can be
+ *     made, which {@code shortages} then explains
  * @param shortages what the shelf lacks for the house's rules, one sentence each
- * @param waysOut one for each wish that would do, in the order of the wishes
+ * @param waysOut one for each wish of the conflict, in the order of the wishes
  */
 public record Conflict(List<Wished> wishes, List<String> shortages, List<WayOut> waysOut) {
 
@@ -25,11 +24,15 @@ public record Conflict(List<Wished> wishes, List<String> shortages, List<WayOut>
     }
 
     /**
-     * What letting go of one wish would do.
+     * What letting go of a wish would do.
      *
-     * @param wish its id
+     * @param wishes ids of what is let go of: one wish of the conflict and, where others clash beside it, one of each of those
      * @param total what the kit would then cost at the least
      */
-    public record WayOut(String wish, String text, Optional<Money> total) {
+    public record WayOut(List<String> wishes, String text, Money total) {
+
+        public WayOut {
+            wishes = List.copyOf(wishes);
+        }
     }
 }

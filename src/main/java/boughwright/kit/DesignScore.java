@@ -90,6 +90,15 @@ final class DesignScore {
         return 0.5 / slots.size() + 0.5 * area.get(slot.id()) / wholeArea;
     }
 
+    /** As {@link #say}, among the slots that show a colour: lights have no say in the palette. */
+    double colourSay(Slot slot) {
+        if (slot.role() == Role.LIGHT_STRING) {
+            return 0;
+        }
+        double lights = slots.stream().filter(s -> s.role() == Role.LIGHT_STRING).mapToDouble(this::say).sum();
+        return say(slot) / (1 - lights);
+    }
+
     /** The slot's share of the area that is seen, 0..1; for {@link Term#PALETTE_SHARES}. */
     double areaShare(Slot slot) {
         return area.get(slot.id()) / wholeArea;
@@ -176,8 +185,9 @@ final class DesignScore {
         Map<Term, Double> values = new EnumMap<>(Term.class);
         double say = say(c.slot());
         values.put(Term.LOOK_FIT, say * lookFit(c.product()));
-        values.put(Term.PALETTE_FIT, say * paletteFit(c.slot().role(), c.product()));
-        values.put(Term.NO_NEAR_MISS, nearMiss(c.slot().role(), c.product()) ? 0 : say);
+        double colourSay = colourSay(c.slot());
+        values.put(Term.PALETTE_FIT, colourSay * paletteFit(c.slot().role(), c.product()));
+        values.put(Term.NO_NEAR_MISS, nearMiss(c.slot().role(), c.product()) ? 0 : colourSay);
         values.put(Term.HOUSE_PREFERENCE, preference(c.slot(), c.product()));
         values.put(Term.OWNED_USED, possibleOwned == 0 ? 0 : c.ownedUsed() / possibleOwned);
         // Each slot brings its equal part of the 1 that a costless kit would score.

@@ -4,7 +4,6 @@ import boughwright.catalogue.Product;
 import boughwright.needs.Demand;
 import boughwright.needs.Layer;
 import boughwright.needs.Role;
-import boughwright.needs.Trait;
 import com.google.ortools.linearsolver.MPConstraint;
 import com.google.ortools.linearsolver.MPObjective;
 import com.google.ortools.linearsolver.MPSolver;
@@ -15,7 +14,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.function.Predicate;
 
 /**
@@ -80,9 +82,9 @@ final class KitProgramme {
                 addUpPoints();
                 rewardShares();
                 score.variedLayers().forEach(this::rewardTextures);
-                reward(Term.FINISH_MIX, DesignScore.FINISHES, c -> DesignScore.inLayer(c.slot(), Layer.ORNAMENTS), c -> c.product().finish().word());
+                reward(Term.FINISH_MIX, DesignScore.FINISHES, c -> DesignScore.inLayer(c.slot(), Layer.ORNAMENTS), c -> Set.of(c.product().finish().word()));
                 reward(Term.SCALE_MIX, DesignScore.SCALES, c -> DesignScore.inLayer(c.slot(), Layer.FLORALS),
-                        c -> String.valueOf(DesignScore.scale(c.product())));
+                        c -> Set.of(String.valueOf(DesignScore.scale(c.product()))));
                 objective.setMaximization();
             } else {
                 choices.forEach(c -> objective.setCoefficient(c.variable(), c.candidate().coins() / 100.0));
@@ -119,7 +121,7 @@ final class KitProgramme {
     }
 
     private void showVariety(Demand.Variety demand) {
-        List<MPVariable> seen = valueVariables(c -> demand.roles().contains(c.slot().role()), c -> word(c, demand.trait()));
+        List<MPVariable> seen = valueVariables(c -> demand.roles().contains(c.slot().role()), c -> c.product().values(demand.trait()));
         // On a tree that lacks these roles altogether there is nothing to vary.
         long slots = candidates.keySet().stream().filter(s -> demand.roles().contains(s.role())).count();
         if (slots >= demand.least()) {
@@ -136,7 +138,7 @@ final class KitProgramme {
                 }
                 Map<String, List<Choice>> byValue = new TreeMap<>();
                 choices.stream().filter(c -> c.slot().equals(one) || c.slot().equals(other))
-                        .forEach(c -> byValue.computeIfAbsent(word(c, demand.trait()), v -> new ArrayList<>()).add(c));
+                        .forEach(c -> c.product().values(demand.trait()).forEach(v -> byValue.computeIfAbsent(v, x -> new ArrayList<>()).add(c)));
                 byValue.values().forEach(list -> sum(0, 1, list));
             }
         }
@@ -152,8 +154,8 @@ final class KitProgramme {
     private void keepNarrower(Demand.Narrower demand) {
         for (Slot narrow : slots(demand.narrower())) {
             for (Slot wide : slots(demand.wider())) {
-                // Widths in millimetres, at least one apart.
-                MPConstraint narrower = solver.makeConstraint(-MPSolver.infinity(), -1, "");
+                // Widths in millimetres; a hundredth is less than any ribbon differs by, and more than the solver's own tolerance.
+                MPConstraint narrower = solver.makeConstraint(-MPSolver.infinity(), -0.01, "");
                 choices.stream().filter(c -> c.slot().equals(narrow))
                         .forEach(c -> narrower.setCoefficient(c.variable(), c.product().width().millimetres()));
                 choices.stream().filter(c -> c.slot().equals(wide))
@@ -191,15 +193,15 @@ final class KitProgramme {
 
     private void rewardTextures(Layer layer, int most) {
         int whole = score.variedLayers().values().stream().mapToInt(Integer::intValue).sum();
-        reward(Term.TEXTURE_VARIETY.weight() * most / whole, most, c -> DesignScore.inLayer(c.slot(), layer), c -> c.product().texture().word());
+        reward(Term.TEXTURE_VARIETY.weight() * most / whole, most, c -> DesignScore.inLayer(c.slot(), layer), c -> Set.of(c.product().texture().word()));
     }
 
-    private void reward(Term term, int most, Predicate<Choice> among, java.util.function.Function<Choice, String> value) {
+    private void reward(Term term, int most, Predicate<Choice> among, Function<Choice, Set<String>> value) {
         reward(term.weight(), most, among, value);
     }
 
     /** Gives points for each different value among some choices, all of them at {@code most} values. */
-    private void reward(double points, int most, Predicate<Choice> among, java.util.function.Function<Choice, String> value) {
+    private void reward(double points, int most, Predicate<Choice> among, Function<Choice, Set<String>> value) {
         MPVariable counted = solver.makeNumVar(0, most, "");
         MPConstraint reached = solver.makeConstraint(0, MPSolver.infinity(), "");
         reached.setCoefficient(counted, -1);
@@ -208,9 +210,10 @@ final class KitProgramme {
     }
 
     /** For each value a variable in [0, 1] that can be 1 only when a choice that shows the value is made. */
-    private List<MPVariable> valueVariables(Predicate<Choice> among, java.util.function.Function<Choice, String> value) {
+    private List<MPVariable> valueVariables(Predicate<Choice> among, Function<Choice, Set<String>> value) {
         Map<String, List<Choice>> byValue = new LinkedHashMap<>();
-        choices.stream().filter(among).forEach(c -> byValue.computeIfAbsent(value.apply(c), v -> new ArrayList<>()).add(c));
+        choices.stream().filter(among)
+                .forEach(c -> new TreeSet<>(value.apply(c)).forEach(v -> byValue.computeIfAbsent(v, x -> new ArrayList<>()).add(c)));
         List<MPVariable> variables = new ArrayList<>();
         byValue.values().forEach(list -> {
             MPVariable shown = solver.makeNumVar(0, 1, "");
@@ -227,18 +230,18 @@ final class KitProgramme {
         list.forEach(c -> constraint.setCoefficient(c.variable(), 1));
     }
 
-    private static String word(Choice choice, Trait trait) {
-        return String.join(" ", new java.util.TreeSet<>(choice.product().values(trait)));
-    }
-
     private Optional<Solution> run() {
         solver.setTimeLimit(TIME_LIMIT_MILLIS);
         MPSolverParameters parameters = new MPSolverParameters();
         parameters.setDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, GAP);
         MPSolver.ResultStatus status = solver.solve(parameters);
         parameters.delete();
-        if (status != MPSolver.ResultStatus.OPTIMAL && status != MPSolver.ResultStatus.FEASIBLE) {
+        if (status == MPSolver.ResultStatus.INFEASIBLE) {
             return Optional.empty();
+        }
+        if (status != MPSolver.ResultStatus.OPTIMAL && status != MPSolver.ResultStatus.FEASIBLE) {
+            // "Found nothing in time" must not be mistaken for "nothing fits".
+            throw new IllegalStateException("the solver stopped with " + status);
         }
         Map<Slot, Candidate> chosen = new LinkedHashMap<>();
         choices.stream().filter(c -> c.variable().solutionValue() > 0.5).forEach(c -> chosen.put(c.slot(), c.candidate()));

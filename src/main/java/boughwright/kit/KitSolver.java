@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * Finds the kit with the best design score under stock, packs, budget and the house's demands, with a proven bound.
@@ -91,30 +92,53 @@ public final class KitSolver {
         if (least(holding.apply(Set.of())).isEmpty()) {
             return new Conflict(List.of(), shortages(holding.apply(Set.of())), List.of());
         }
-        // Let go of the least important first: what must stay for the clash to stay is the conflict, and it is minimal.
-        Set<Wish> clashing = new LinkedHashSet<>(wishes);
-        for (int i = wishes.size() - 1; i >= 0; i--) {
+        Set<Wish> clashing = clash(new LinkedHashSet<>(wishes), holding);
+        List<Conflict.WayOut> waysOut = clashing.stream().map(wish -> wayOut(wish, wishes, holding)).toList();
+        return new Conflict(clashing.stream().map(w -> new Conflict.Wished(w.id(), w.text())).toList(), List.of(), waysOut);
+    }
+
+    /**
+     * Of wishes that clash, some that clash by themselves and of which none can be spared. The least important are spared first, so
+     * the conflict is about what matters.
+     */
+    private Set<Wish> clash(Set<Wish> wishes, Function<Set<Wish>, KitRequest> holding) {
+        Set<Wish> clashing = wishes;
+        List<Wish> inOrder = List.copyOf(wishes);
+        for (int i = inOrder.size() - 1; i >= 0; i--) {
             Set<Wish> fewer = new LinkedHashSet<>(clashing);
-            fewer.remove(wishes.get(i));
+            fewer.remove(inOrder.get(i));
             if (least(holding.apply(fewer)).isEmpty()) {
                 clashing = fewer;
             }
         }
-        List<Conflict.WayOut> waysOut = new ArrayList<>();
-        for (Wish wish : clashing) {
-            Set<Wish> others = new LinkedHashSet<>(wishes);
-            others.remove(wish);
-            least(holding.apply(others)).ifPresent(total -> waysOut.add(wayOut(wish, total, holding.apply(Set.of(wish)))));
-        }
-        return new Conflict(clashing.stream().map(w -> new Conflict.Wished(w.id(), w.text())).toList(), List.of(), waysOut);
+        return clashing;
     }
 
-    private static Conflict.WayOut wayOut(Wish wish, Money total, KitRequest alone) {
-        if (wish.id().equals(Wish.BUDGET)) {
-            Money more = total.minus(alone.budget().orElseThrow());
-            return new Conflict.WayOut(wish.id(), Text.of("kit.out.budget", more.show(), total.show()), Optional.of(total));
+    /** Lets go of one wish, and of the least important of each further clash, until a kit can be made. */
+    private Conflict.WayOut wayOut(Wish first, List<Wish> wishes, Function<Set<Wish>, KitRequest> holding) {
+        Set<Wish> held = new LinkedHashSet<>(wishes);
+        List<Wish> dropped = new ArrayList<>();
+        Wish next = first;
+        Optional<Money> total = Optional.empty();
+        while (total.isEmpty()) {
+            held.remove(next);
+            dropped.add(next);
+            total = least(holding.apply(held));
+            if (total.isEmpty()) {
+                List<Wish> others = List.copyOf(clash(held, holding));
+                next = others.get(others.size() - 1);
+            }
         }
-        return new Conflict.WayOut(wish.id(), Text.of("kit.out.wish", wish.text(), total.show()), Optional.of(total));
+        return new Conflict.WayOut(dropped.stream().map(Wish::id).toList(), words(dropped, total.get(), holding.apply(new LinkedHashSet<>(wishes))),
+                total.get());
+    }
+
+    private static String words(List<Wish> dropped, Money total, KitRequest all) {
+        if (dropped.size() == 1 && dropped.get(0).id().equals(Wish.BUDGET)) {
+            return Text.of("kit.out.budget", total.minus(all.budget().orElseThrow()).show(), total.show());
+        }
+        String list = dropped.stream().map(Wish::text).collect(Collectors.joining(Text.of("kit.out.and")));
+        return Text.of("kit.out.wish", list, total.show());
     }
 
     private static List<String> shortages(KitRequest request) {

@@ -14,6 +14,7 @@ import boughwright.needs.Role;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,8 +34,14 @@ public final class Dressing {
     private static final double FOLD_TO = 0.75;
     /** Gaps narrower than this need nothing, metres (common practice, no published source). */
     private static final double LEAST_GAP = 0.09;
+    /** Radius of a string's plug, metres. */
+    private static final double PLUG = 0.01;
+    /** Radius of a bound stem's own room over its cluster's: as far from the cluster's middle as it is set, it stays within. */
+    private static final double BOUND = 0.48;
     /** A loose accent ribbon fills about two thirds of the disc it is put into. */
     private static final double ACCENT_FILLS = 0.66;
+    /** Of a run's ribbon about half faces the viewer; the rest curls away or lies under the loops. */
+    private static final double RIBBON_SHOWN = 0.5;
 
     private final Brief brief;
     private final Needs needs;
@@ -55,7 +62,8 @@ public final class Dressing {
         this.seed = seed;
         this.surface = new Surface(brief.tree());
         for (Zone zone : Zone.values()) {
-            zones.put(zone, new Places(surface, zone.depth()));
+            // What hangs at the tips would otherwise hang in the flowers.
+            zones.put(zone, zone == Zone.TIP ? new Places(surface, zone.depth(), zones.get(Zone.OUTER)) : new Places(surface, zone.depth()));
         }
     }
 
@@ -79,7 +87,7 @@ public final class Dressing {
         GapFinder finder = new GapFinder(surface, filled(ribbon.runs()));
         List<RollCuts> cuts = new ArrayList<>(ribbon.cuts());
         List<Gap> gaps = fillGaps(finder, cuts);
-        return new Layout(pieces, bulbs, ribbon.runs(), cuts, gaps, measures(finder), unplaced, seed);
+        return new Layout(pieces, bulbs, ribbon.runs(), cuts, gaps, measures(finder, ribbon.runs(), gaps), unplaced, seed);
     }
 
     private List<KitLine> lines(Layer layer, Role role) {
@@ -98,11 +106,12 @@ public final class Dressing {
             for (int i = 0; i < winding.size(); i++) {
                 Wished at = winding.get(i);
                 bulbs.add(surface.point(at.slant(), at.angle(), 0.7 + 0.25 * (i * Patterns.GOLDEN * 3 % 1)));
-                if (i % perString == 0) {
-                    add(line, Zone.MIDDLE, "", at.slant(), at.angle(), Zone.MIDDLE.depth(), surface.point(at.slant(), at.angle(), Zone.MIDDLE.depth()),
-                            0.01, OptionalDouble.empty());
-                }
             }
+            List<Wished> begins = new ArrayList<>();
+            for (int string = 0; string < line.quantity(); string++) {
+                begins.add(winding.get(string * perString));
+            }
+            place(line, Zone.MIDDLE, begins, PLUG);
         }
         return bulbs;
     }
@@ -111,13 +120,12 @@ public final class Dressing {
     private void setTopper() {
         double tip = surface.cone().slant() * 0.02;
         crown(lines(Layer.TOPPER, Role.HEIGHT_STEM), tip, 0.05, 0.10);
-        crown(lines(Layer.TOPPER, Role.TEXTURE_STEM), surface.top() * 0.30, 0.55, 0.37);
-        crown(lines(Layer.TOPPER, Role.FACE_FLOWER), surface.top() * 0.72, 0.85, 0.0);
+        crown(lines(Layer.TOPPER, Role.TEXTURE_STEM), surface.top() * 0.15, 0.55, 0.37);
+        crown(lines(Layer.TOPPER, Role.FACE_FLOWER), surface.top() * 0.42, 0.9, 0.0);
     }
 
     private void crown(List<KitLine> lines, double slant, double depth, double turn) {
         int count = lines.stream().mapToInt(KitLine::quantity).sum();
-        int at = 0;
         int styles = Math.max(1, lines.size());
         for (int style = 0; style < lines.size(); style++) {
             KitLine line = lines.get(style);
@@ -125,14 +133,12 @@ public final class Dressing {
                 // Styles alternate round the pole, and every other piece sits a little lower.
                 int place = i * styles + style;
                 double share = (place + 0.5 + turn) / (count + 2 * turn);
-                double there = slant * (1 + (place % 2 == 0 ? 0 : 0.25));
+                double there = slant * ((i + style) % 2 == 0 ? 1 : 1.8);
                 double angle = surface.angleAt(Math.min(1, share));
                 add(line, Zone.CROWN, "grouping-" + (i + 1), there, angle, depth, surface.point(there, angle, depth),
                         product(line).width().metres() / 2, OptionalDouble.empty());
-                at++;
             }
         }
-        assert at == count;
     }
 
     private RibbonRuns.Laid runRibbon() {
@@ -172,7 +178,7 @@ public final class Dressing {
                 double slant = place.get().slant() + down * radius;
                 double angle = place.get().angle() + side * radius / Math.max(0.05, surface.radius(slant));
                 add(line, Zone.OUTER, "cluster-" + (i + 1), slant, angle, Zone.OUTER.depth(),
-                        surface.point(slant, angle, Zone.OUTER.depth()), radius, fold(line, slant));
+                        surface.point(slant, angle, Zone.OUTER.depth()), BOUND * radius, fold(line, slant));
             }
         }
     }
@@ -325,39 +331,47 @@ public final class Dressing {
         return -1;
     }
 
-    private Measures measures(GapFinder finder) {
-        List<Placement> spread = new ArrayList<>();
-        List<String> groups = new ArrayList<>();
+    private Measures measures(GapFinder finder, List<RibbonRun> runs, List<Gap> gaps) {
+        List<Point> spread = new ArrayList<>();
+        Map<String, List<Point>> groups = new LinkedHashMap<>();
         for (Placement piece : pieces) {
-            boolean counts = piece.zone() == Zone.OUTER || piece.zone() == Zone.TIP;
-            if (counts && (piece.group().isEmpty() || !groups.contains(piece.group()))) {
-                groups.add(piece.group());
-                spread.add(piece);
+            if (piece.zone() == Zone.OUTER && !piece.group().isEmpty()) {
+                groups.computeIfAbsent(piece.group(), g -> new ArrayList<>()).add(piece.at());
+            } else if (piece.zone() == Zone.OUTER || piece.zone() == Zone.TIP) {
+                spread.add(piece.at());
             }
         }
+        groups.values().forEach(stems -> spread.add(middle(stems)));
         double least = Double.MAX_VALUE;
         for (int i = 0; i < spread.size(); i++) {
             for (int j = i + 1; j < spread.size(); j++) {
-                least = Math.min(least, spread.get(i).at().distance(spread.get(j).at()));
+                least = Math.min(least, spread.get(i).distance(spread.get(j)));
             }
         }
         double area = surface.area();
         double densest = Math.sqrt(2 * area / (Math.sqrt(3) * Math.max(1, spread.size())));
         boolean any = spread.size() > 1;
-        return new Measures(any ? least : 0, any ? least / densest : 0, finder.largest().diameter(), coverage(area));
+        return new Measures(any ? least : 0, any ? least / densest : 0, finder.largest().diameter(), coverage(area, runs, gaps));
     }
 
-    private Map<Layer, Double> coverage(double area) {
+    private static Point middle(List<Point> points) {
+        return new Point(points.stream().mapToDouble(Point::x).average().orElseThrow(), points.stream().mapToDouble(Point::y).average().orElseThrow(),
+                points.stream().mapToDouble(Point::z).average().orElseThrow());
+    }
+
+    private Map<Layer, Double> coverage(double area, List<RibbonRun> runs, List<Gap> gaps) {
         Map<Layer, Double> coverage = new EnumMap<>(Layer.class);
         for (Layer layer : Layer.values()) {
             coverage.put(layer, 0.0);
         }
-        List<String> groups = new ArrayList<>();
-        for (Placement piece : pieces) {
-            if (!piece.group().isEmpty() && (groups.contains(piece.group()) || !groups.add(piece.group()))) {
-                continue;
-            }
-            coverage.merge(piece.layer(), Math.PI * piece.radius() * piece.radius() / area, Double::sum);
+        pieces.forEach(p -> coverage.merge(p.layer(), Math.PI * p.radius() * p.radius() / area, Double::sum));
+        for (RibbonRun run : runs) {
+            double width = catalogue.product(run.baseSku().isEmpty() ? run.overlaySku() : run.baseSku()).orElseThrow().width().metres();
+            coverage.merge(Layer.RIBBON, RIBBON_SHOWN * run.length() * width / area, Double::sum);
+        }
+        for (Gap gap : gaps) {
+            double radius = ACCENT_FILLS * gap.diameter() / 2;
+            coverage.merge(Layer.ACCENTS, Math.PI * radius * radius / area, Double::sum);
         }
         return coverage;
     }

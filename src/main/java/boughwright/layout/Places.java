@@ -27,12 +27,19 @@ final class Places {
 
     private final Surface surface;
     private final double depth;
+    private final Places beside;
     private final Map<Long, List<Taken>> cells = new HashMap<>();
     private double largest;
 
     Places(Surface surface, double depth) {
+        this(surface, depth, null);
+    }
+
+    /** @param beside places of another zone that pieces of this one keep clear of as long as there is room elsewhere; may be null */
+    Places(Surface surface, double depth, Places beside) {
         this.surface = surface;
         this.depth = depth;
+        this.beside = beside;
     }
 
     /**
@@ -40,17 +47,28 @@ final class Places {
      * the whole surface; empty when there is none.
      */
     Optional<Place> take(double slant, double angle, double radius) {
+        if (beside != null) {
+            Optional<Place> clear = near(slant, angle, radius, true);
+            if (clear.isPresent()) {
+                return clear;
+            }
+        }
+        Optional<Place> place = near(slant, angle, radius, false);
+        return place.isPresent() ? place : sweep(radius);
+    }
+
+    private Optional<Place> near(double slant, double angle, double radius, boolean clear) {
         double step = Math.max(0.012, 0.35 * radius);
         for (int i = 0; i < 600; i++) {
             double out = step * Math.sqrt(i);
             double turn = i * GOLDEN_ANGLE;
             Optional<Place> place = tryAt(slant + out * Math.cos(turn),
-                    angle + out * Math.sin(turn) / Math.max(0.02, surface.radius(slant)), radius);
+                    angle + out * Math.sin(turn) / Math.max(0.02, surface.radius(slant)), radius, clear);
             if (place.isPresent()) {
                 return place;
             }
         }
-        return sweep(radius);
+        return Optional.empty();
     }
 
     private Optional<Place> sweep(double radius) {
@@ -58,7 +76,7 @@ final class Places {
         for (double slant = surface.bottom(); slant >= surface.top(); slant -= step) {
             double turn = step / Math.max(0.02, surface.radius(slant));
             for (double angle = -surface.sector() / 2; angle <= surface.sector() / 2; angle += turn) {
-                Optional<Place> place = tryAt(slant, angle, radius);
+                Optional<Place> place = tryAt(slant, angle, radius, false);
                 if (place.isPresent()) {
                     return place;
                 }
@@ -67,12 +85,12 @@ final class Places {
         return Optional.empty();
     }
 
-    private Optional<Place> tryAt(double slant, double angle, double radius) {
+    private Optional<Place> tryAt(double slant, double angle, double radius, boolean clear) {
         if (!surface.holds(slant, angle, radius)) {
             return Optional.empty();
         }
         Point point = surface.point(slant, angle, depth);
-        if (!free(point, radius)) {
+        if (!free(point, radius) || clear && !beside.free(point, radius)) {
             return Optional.empty();
         }
         cells.computeIfAbsent(key(cell(point.x()), cell(point.y()), cell(point.z())), k -> new ArrayList<>()).add(new Taken(point, radius));

@@ -173,7 +173,11 @@ public final class Planning {
 
     private void accents() {
         List<Gap> gaps = layout.gaps();
+        List<KitLine> ribbon = lines(Layer.RIBBON, l -> l.role() == Role.ACCENT_RIBBON);
         if (gaps.isEmpty()) {
+            if (!ribbon.isEmpty()) {
+                add(Layer.ACCENTS, "accents-none", ribbon, List.of(), Pace.minutes(Pace.ACCENT, 1));
+            }
             return;
         }
         List<String> places = new ArrayList<>();
@@ -182,7 +186,7 @@ public final class Planning {
             places.add(Text.of("plan.place.accent", i + 1, place(gap.height(), gap.clock()),
                     Text.of("accent." + gap.accent().word()), length(gap.ribbon())));
         }
-        add(Layer.ACCENTS, "accents", lines(Layer.RIBBON, l -> l.role() == Role.ACCENT_RIBBON), places, Pace.minutes(Pace.ACCENT, gaps.size()),
+        add(Layer.ACCENTS, "accents", ribbon, places, Pace.minutes(Pace.ACCENT, gaps.size()),
                 gaps.size());
     }
 

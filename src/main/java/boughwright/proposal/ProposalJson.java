@@ -242,7 +242,12 @@ public final class ProposalJson {
         ArrayNode shortages = node.putArray("shortages");
         conflict.shortages().forEach(shortages::add);
         ArrayNode waysOut = node.putArray("waysOut");
-        conflict.waysOut().forEach(w -> waysOut.addObject().put("wish", w.wish()).put("text", w.text()).put("total", money(w.total())));
+        for (Conflict.WayOut way : conflict.waysOut()) {
+            ObjectNode w = waysOut.addObject();
+            ArrayNode dropped = w.putArray("wishes");
+            way.wishes().forEach(dropped::add);
+            w.put("text", way.text()).put("total", way.total().decimal());
+        }
         return node;
     }
 

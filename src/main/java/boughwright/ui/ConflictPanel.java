@@ -1,20 +1,18 @@
 package boughwright.ui;
 
 import boughwright.kit.Conflict;
-import boughwright.measure.Money;
 import boughwright.text.Text;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.Paragraph;
-import java.util.Optional;
-import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
 /** Why no kit fits, in plain words, and each way out as a card to take. */
 final class ConflictPanel extends Div {
 
-    /** @param take called with the wish to let go of and the total that its way out costs, a plain decimal */
-    ConflictPanel(Conflict conflict, BiConsumer<String, Optional<String>> take) {
+    /** @param take called with the way out that was chosen */
+    ConflictPanel(Conflict conflict, Consumer<Conflict.WayOut> take) {
         addClassName("conflict");
         add(new H1(Text.of("conflict.head")));
         add(new Paragraph(conflict.wishes().isEmpty() ? Text.of("conflict.none")
@@ -23,8 +21,8 @@ final class ConflictPanel extends Div {
         Div ways = new Div();
         ways.addClassNames("cards", "two");
         for (Conflict.WayOut way : conflict.waysOut()) {
-            ways.add(Controls.card(null, Text.of("conflict.way." + way.wish().replaceAll(":.*", "")), way.text(), false,
-                    () -> take.accept(way.wish(), way.total().map(Money::decimal))));
+            ways.add(Controls.card(null, Text.of("conflict.way." + way.wishes().get(0).replaceAll(":.*", "")), way.text(), false,
+                    () -> take.accept(way)));
         }
         add(ways);
     }

@@ -72,7 +72,7 @@ class ProposalView extends Div implements HasUrlParameter<String>, HasDynamicTit
         removeAll();
         add(header());
         if (proposing.outcome() instanceof Outcome.NoKitFits none) {
-            Main main = new Main(new ConflictPanel(none.conflict(), (wish, total) -> change(() -> proposing.takeWayOut(wish, total))),
+            Main main = new Main(new ConflictPanel(none.conflict(), way -> change(() -> proposing.take(way))),
                     new ChangePanel(proposing, none.brief(), this::show));
             main.addClassName("conflict-page");
             add(main);

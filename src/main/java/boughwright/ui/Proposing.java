@@ -8,6 +8,7 @@ import boughwright.needs.Adjustments;
 import boughwright.needs.Need;
 import boughwright.needs.Needs;
 import boughwright.needs.Unit;
+import boughwright.kit.Conflict;
 import boughwright.kit.KitLine;
 import boughwright.kit.Wish;
 import boughwright.proposal.Designer;
@@ -110,17 +111,22 @@ final class Proposing {
         return proposal().map(p -> designer.alternatives(p, slot)).orElse(List.of());
     }
 
-    /** Lets go of one wish of a conflict: raises the budget to what is needed, or takes back what was asked. */
-    void takeWayOut(String wish, Optional<String> total) {
-        if (wish.equals(Wish.BUDGET)) {
-            budget(total.orElse(""));
-        } else if (wish.equals(Wish.ABUNDANCE)) {
-            abundance(Abundance.RESTRAINED);
-        } else if (wish.startsWith(Wish.QUANTITY)) {
-            quantityAsComputed(wish.substring(Wish.QUANTITY.length()));
-        } else if (wish.startsWith(Wish.PRODUCT)) {
-            letTheKitChoose(wish.substring(Wish.PRODUCT.length()));
+    /** Lets go of the wishes of a way out: raises the budget to what is needed, takes back what else was asked. */
+    void take(Conflict.WayOut way) {
+        ObjectNode brief = brief();
+        Adjustments adjustments = saved.adjustments();
+        for (String wish : way.wishes()) {
+            if (wish.equals(Wish.BUDGET)) {
+                brief.put("budget", way.total().decimal());
+            } else if (wish.equals(Wish.ABUNDANCE)) {
+                brief.put("abundance", Abundance.RESTRAINED.word());
+            } else if (wish.startsWith(Wish.QUANTITY)) {
+                adjustments = adjustments.withoutQuantity(wish.substring(Wish.QUANTITY.length()));
+            } else if (wish.startsWith(Wish.PRODUCT)) {
+                adjustments = adjustments.withoutProduct(wish.substring(Wish.PRODUCT.length()));
+            }
         }
+        keep(brief.toString(), designer.propose(brief.toString(), adjustments, saved.seed()));
     }
 
     Needs needs() {
@@ -139,11 +145,14 @@ final class Proposing {
     }
 
     private Outcome amend(Amendment amendment) {
+        ObjectNode brief = brief();
+        amendment.to(brief);
+        return keep(brief.toString(), designer.propose(brief.toString(), saved.adjustments(), saved.seed()));
+    }
+
+    private ObjectNode brief() {
         try {
-            ObjectNode brief = (ObjectNode) JSON.readTree(saved.brief());
-            amendment.to(brief);
-            String text = brief.toString();
-            return keep(text, designer.propose(text, saved.adjustments(), saved.seed()));
+            return (ObjectNode) JSON.readTree(saved.brief());
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("a saved brief is JSON", e);
         }

@@ -12,7 +12,6 @@ import boughwright.needs.Role;
 import boughwright.proposal.Outcome;
 import boughwright.proposal.Proposal;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class ProposingTest {
@@ -95,7 +94,7 @@ class ProposingTest {
         assertThat(proposing.proposal()).isEmpty();
         Outcome.NoKitFits none = (Outcome.NoKitFits) proposing.outcome();
 
-        proposing.takeWayOut(none.conflict().waysOut().get(0).wish(), Optional.of(none.conflict().waysOut().get(0).total().orElseThrow().decimal()));
+        proposing.take(none.conflict().waysOut().get(0));
 
         assertThat(proposing.proposal()).isPresent();
     }

@@ -1,0 +1,106 @@
+package boughwright.proposal;
+
+import boughwright.brief.Brief;
+import boughwright.brief.BriefReader;
+import boughwright.brief.BriefReading;
+import boughwright.brief.Look;
+import boughwright.catalogue.Catalogue;
+import boughwright.catalogue.CatalogueReader;
+import boughwright.catalogue.CatalogueReading;
+import boughwright.kit.KitSolver;
+import boughwright.needs.Adjustments;
+import boughwright.rulebook.Rulebook;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Collectors;
+
+/** The rulebook and the catalogues as they ship, opened once for all tests, and the steps from a brief's text to its outcome. */
+public final class ProposalFixture {
+
+    private ProposalFixture() {
+    }
+
+    private static final class Shipped {
+        static final Rulebook RULEBOOK = openRulebook();
+        static final KitSolver SOLVER = new KitSolver();
+        static final Designer SEASON = new Designer(RULEBOOK, catalogue(text("season.csv")), SOLVER);
+        static final Designer SMALL = new Designer(RULEBOOK, catalogue(text("small.csv")), SOLVER);
+    }
+
+    public static Rulebook rulebook() {
+        return Shipped.RULEBOOK;
+    }
+
+    public static KitSolver solver() {
+        return Shipped.SOLVER;
+    }
+
+    /** Over the full season's catalogue. */
+    public static Designer season() {
+        return Shipped.SEASON;
+    }
+
+    /** Over the small catalogue, which has products for the first look only. */
+    public static Designer small() {
+        return Shipped.SMALL;
+    }
+
+    public static Designer designer(Catalogue catalogue) {
+        return new Designer(rulebook(), catalogue, solver());
+    }
+
+    /** The shipped rulebook, compiled anew. */
+    public static Rulebook openRulebook() {
+        try {
+            var opening = Rulebook.open(path -> Files.readString(Path.of("rules", path)));
+            if (opening instanceof Rulebook.Opening.Open open) {
+                return open.rulebook();
+            }
+            throw new AssertionError("the shipped rulebook has faults: " + opening);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    /** The text of a sample catalogue. */
+    public static String text(String sample) {
+        try {
+            return Files.readString(Path.of("catalogue-samples", sample));
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    public static Catalogue catalogue(String csv) {
+        var looks = rulebook().choices().looks().stream().map(Look::id).collect(Collectors.toSet());
+        var reading = new CatalogueReader(looks, rulebook().choices().currency()).read(new StringReader(csv));
+        if (reading instanceof CatalogueReading.Read read) {
+            return read.catalogue();
+        }
+        throw new AssertionError("faults in the catalogue: " + reading);
+    }
+
+    public static Brief brief(String json) {
+        var reading = new BriefReader(rulebook().choices()).read(json);
+        if (reading instanceof BriefReading.Read read) {
+            return read.brief();
+        }
+        throw new AssertionError("faults in the brief: " + reading);
+    }
+
+    /** The proposal for a brief that must have one. */
+    public static Proposal made(Designer designer, String brief) {
+        return made(designer, brief, Adjustments.NONE);
+    }
+
+    public static Proposal made(Designer designer, String brief, Adjustments adjustments) {
+        var outcome = designer.propose(brief, adjustments, Designer.SEED);
+        if (outcome instanceof Outcome.Made made) {
+            return made.proposal();
+        }
+        throw new AssertionError("no proposal for " + brief + ": " + outcome);
+    }
+}
