@@ -16,6 +16,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Reads a brief from JSON, strictly: a field it does not know, a value outside what is served or a text without a unit is a
@@ -33,6 +35,9 @@ public final class BriefReader {
     private static final int MOST_OWNED = 200;
     private static final int MOST_OF_ONE = 10_000;
 
+    /** How the parser tells of a key that stands twice in one object. */
+    private static final Pattern TWICE = Pattern.compile("^Duplicate [Ff]ield '([^']*)'");
+
     private static final ObjectMapper JSON = JsonMapper.builder()
             .enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
@@ -48,18 +53,24 @@ public final class BriefReader {
     /** Reads JSON text; text that is no JSON object gives one fault that names line and column. */
     public BriefReading read(String json) {
         try {
-            return read(JSON.readTree(json));
+            return read(JSON.readTree(json == null ? "" : json));
         } catch (JsonProcessingException e) {
-            String where = e.getLocation() == null ? "" : Text.of("brief.json.where",
-                    String.valueOf(e.getLocation().getLineNr()), String.valueOf(e.getLocation().getColumnNr()));
-            return new BriefReading.Faulty(List.of(new BriefFault("brief", where, Text.of("brief.json.mend", e.getOriginalMessage()))));
+            return new BriefReading.Faulty(List.of(new BriefFault("brief", "", unreadable(e), BriefFault.Kind.UNREADABLE)));
         }
+    }
+
+    private static String unreadable(JsonProcessingException e) {
+        String where = e.getLocation() == null ? "" : Text.of("brief.json.where",
+                String.valueOf(e.getLocation().getLineNr()), String.valueOf(e.getLocation().getColumnNr()));
+        Matcher twice = TWICE.matcher(e.getOriginalMessage());
+        return twice.find() ? Text.of("brief.json.twice", twice.group(1), where) : Text.of("brief.json.mend", where);
     }
 
     /** Reads a JSON tree; see the class. */
     public BriefReading read(JsonNode json) {
         if (json == null || !json.isObject()) {
-            return new BriefReading.Faulty(List.of(new BriefFault("brief", "", Text.of("brief.json.object"))));
+            String value = json == null || json.isMissingNode() ? "" : json.toString();
+            return new BriefReading.Faulty(List.of(new BriefFault("brief", value, Text.of("brief.json.object"), BriefFault.Kind.UNREADABLE)));
         }
         List<BriefFault> faults = new ArrayList<>();
         Fields root = new Fields(json, "", faults);
@@ -69,19 +80,19 @@ public final class BriefReader {
 
         Optional<Length> height = tree.length("height", Tree.LEAST_HEIGHT, Tree.GREATEST_HEIGHT, Text.of("brief.height.mend"));
         if (height.isEmpty() && !tree.has("height")) {
-            faults.add(new BriefFault("tree.height", "", Text.of("brief.height.mend")));
+            faults.add(BriefFault.missing("tree.height", Text.of("brief.height.mend")));
         }
         Units units = Units.of(tree.rawText("height"));
         Fullness fullness = tree.choice("fullness", Fullness.class, Fullness.MEDIUM);
-        Optional<Length> diameter = height.flatMap(h -> readDiameter(tree, h, units));
+        Optional<Length> diameter = readDiameter(tree, height, units);
         SeenFrom seenFrom = tree.choice("seenFrom", SeenFrom.class, SeenFrom.WALL);
         boolean lit = tree.flag("lit");
         boolean real = tree.flag("real");
         tree.refuseOthers("height", "widestDiameter", "fullness", "seenFrom", "lit", "real");
 
         Optional<Length> ceiling = room.length("ceiling", LOWEST_CEILING, HIGHEST_CEILING, Text.of("brief.ceiling.mend"));
-        if (height.isPresent() && ceiling.isPresent() && height.get().compareTo(ceiling.get()) > 0) {
-            faults.add(new BriefFault("room.ceiling", room.rawText("ceiling"), Text.of("brief.ceiling.lower", height.get().show(units))));
+        if (height.isPresent() && ceiling.isPresent() && height.get().metres() > ceiling.get().metres() + Fields.HAIR) {
+            faults.add(BriefFault.wrong("room.ceiling", room.rawText("ceiling"), Text.of("brief.ceiling.lower", height.get().show(units))));
         }
         Room theRoom = new Room(ceiling, room.flag("nearHeat"));
         room.refuseOthers("ceiling", "nearHeat");
@@ -104,11 +115,14 @@ public final class BriefReader {
                 json.toString()));
     }
 
-    private Optional<Length> readDiameter(Fields tree, Length height, Units units) {
-        Length narrowest = new Length(height.metres() * Tree.NARROWEST);
-        Length widest = new Length(height.metres() * Tree.WIDEST);
-        return tree.length("widestDiameter", narrowest, widest,
-                Text.of("brief.diameter.mend", height.show(units), narrowest.show(units), widest.show(units)));
+    private static Optional<Length> readDiameter(Fields tree, Optional<Length> height, Units units) {
+        if (height.isEmpty()) {
+            return tree.length("widestDiameter", Length.ofInches(1), Tree.GREATEST_HEIGHT, Text.of("brief.diameter.unit"));
+        }
+        Length narrowest = new Length(height.get().metres() * Tree.NARROWEST);
+        Length widest = new Length(height.get().metres() * Tree.WIDEST);
+        return tree.length("widestDiameter", narrowest, widest, Text.of("brief.diameter.mend", height.get().show(units),
+                narrowest.roundedUp(units).show(units), widest.roundedDown(units).show(units)));
     }
 
     private Look readLook(Fields root, List<BriefFault> faults) {
@@ -118,7 +132,7 @@ public final class BriefReader {
         }
         Optional<Look> look = shop.look(id);
         if (look.isEmpty()) {
-            faults.add(new BriefFault("look", id, Text.of("brief.look.mend", words(shop.looks().stream().map(Look::id).toList()))));
+            faults.add(BriefFault.wrong("look", id, Text.of("brief.look.mend", words(shop.looks().stream().map(Look::id).toList()))));
         }
         return look.orElse(shop.looks().get(0));
     }
@@ -133,12 +147,12 @@ public final class BriefReader {
         if (node.isTextual()) {
             Optional<Palette> palette = shop.palette(node.textValue());
             if (palette.isEmpty()) {
-                faults.add(new BriefFault("palette", node.textValue(), mend));
+                faults.add(BriefFault.wrong("palette", node.textValue(), mend));
             }
             return palette.orElse(lookPalette);
         }
         if (!node.isObject()) {
-            faults.add(new BriefFault("palette", node.toString(), mend));
+            faults.add(BriefFault.wrong("palette", node.toString(), mend));
             return lookPalette;
         }
         Fields own = new Fields(node, "palette.", faults);
@@ -149,8 +163,10 @@ public final class BriefReader {
             Optional<Srgb> colour = Srgb.read(hex);
             if (colour.isPresent()) {
                 colours.add(colour.get());
-            } else if (hex != null || !own.has(role)) {
-                faults.add(new BriefFault("palette." + role, hex == null ? "" : hex, Text.of("brief.colour.mend")));
+            } else if (hex != null) {
+                faults.add(BriefFault.wrong("palette." + role, hex, Text.of("brief.colour.mend")));
+            } else if (!own.has(role)) {
+                faults.add(BriefFault.missing("palette." + role, Text.of("brief.colour.mend")));
             }
         }
         own.refuseOthers("main", "second", "spark", "ground");
@@ -163,7 +179,7 @@ public final class BriefReader {
         Optional<String> text = root.text("budget", mend);
         Optional<Money> budget = text.flatMap(t -> Money.read(t, shop.currency())).filter(m -> m.amount().signum() > 0);
         if (text.isPresent() && budget.isEmpty()) {
-            faults.add(new BriefFault("budget", text.get(), mend));
+            faults.add(BriefFault.wrong("budget", text.get(), mend));
         }
         return budget;
     }
@@ -175,7 +191,7 @@ public final class BriefReader {
             return owned;
         }
         if (!node.isArray() || node.size() > MOST_OWNED) {
-            faults.add(new BriefFault("owned", node.isArray() ? node.size() + " entries" : node.toString(),
+            faults.add(BriefFault.wrong("owned", node.isArray() ? node.size() + " entries" : node.toString(),
                     Text.of("brief.owned.mend", String.valueOf(MOST_OWNED))));
             return owned;
         }
@@ -183,20 +199,22 @@ public final class BriefReader {
         for (int i = 0; i < node.size(); i++) {
             String path = "owned[" + i + "]";
             if (!node.get(i).isObject()) {
-                faults.add(new BriefFault(path, node.get(i).toString(), Text.of("brief.owned.entry")));
+                faults.add(BriefFault.wrong(path, node.get(i).toString(), Text.of("brief.owned.entry")));
                 continue;
             }
             Fields entry = new Fields(node.get(i), path + ".", faults);
             String sku = entry.text("sku", Text.of("brief.owned.sku")).orElse("");
             Optional<Integer> quantity = entry.whole("quantity", 1, MOST_OF_ONE, Text.of("brief.owned.quantity", String.valueOf(MOST_OF_ONE)));
             entry.refuseOthers("sku", "quantity");
-            if (sku.isBlank() && (!entry.has("sku") || entry.node("sku") != null && entry.node("sku").isTextual())) {
-                faults.add(new BriefFault(path + ".sku", "", Text.of("brief.owned.sku")));
+            if (!entry.has("sku")) {
+                faults.add(BriefFault.missing(path + ".sku", Text.of("brief.owned.sku")));
+            } else if (sku.isBlank() && entry.node("sku") != null && entry.node("sku").isTextual()) {
+                faults.add(BriefFault.wrong(path + ".sku", sku, Text.of("brief.owned.sku")));
             } else if (!sku.isBlank() && !seen.add(sku)) {
-                faults.add(new BriefFault(path + ".sku", sku, Text.of("brief.owned.twice")));
+                faults.add(BriefFault.wrong(path + ".sku", sku, Text.of("brief.owned.twice")));
             }
             if (quantity.isEmpty() && !entry.has("quantity")) {
-                faults.add(new BriefFault(path + ".quantity", "", Text.of("brief.owned.quantity", String.valueOf(MOST_OF_ONE))));
+                faults.add(BriefFault.missing(path + ".quantity", Text.of("brief.owned.quantity", String.valueOf(MOST_OF_ONE))));
             }
             quantity.ifPresent(q -> owned.add(new Owned(sku, q)));
         }

@@ -8,7 +8,7 @@ public sealed interface BriefReading {
     record Read(Brief brief) implements BriefReading {
     }
 
-    /** @param faults at least one, in the order of the text */
+    /** @param faults at least one, in the order in which the fields of a brief are read: tree, room, household, then the wishes */
     record Faulty(List<BriefFault> faults) implements BriefReading {
     }
 }

@@ -15,6 +15,9 @@ import java.util.Optional;
  */
 record Fields(JsonNode object, String prefix, List<BriefFault> faults) {
 
+    /** Metres by which two lengths may differ and still be one: 20 ft may be written as 6.096 m or 240 in. */
+    static final double HAIR = 1e-9;
+
     boolean has(String name) {
         return object.has(name);
     }
@@ -54,11 +57,10 @@ record Fields(JsonNode object, String prefix, List<BriefFault> faults) {
     Optional<Length> length(String name, Length least, Length most, String mend) {
         Optional<String> text = text(name, mend);
         Optional<Length> length = text.flatMap(Length::read);
-        // A hair's breadth of tolerance, so that 20 ft written as 6.096 m or 240 in is still 20 ft.
         boolean served = length.isPresent()
-                && length.get().metres() >= least.metres() - 1e-9 && length.get().metres() <= most.metres() + 1e-9;
+                && length.get().metres() >= least.metres() - HAIR && length.get().metres() <= most.metres() + HAIR;
         if (text.isPresent() && !served) {
-            faults.add(new BriefFault(prefix + name, text.get(), mend));
+            faults.add(BriefFault.wrong(prefix + name, text.get(), mend));
         }
         return served ? length : Optional.empty();
     }
@@ -68,7 +70,7 @@ record Fields(JsonNode object, String prefix, List<BriefFault> faults) {
         Optional<String> text = text(name, mend);
         Optional<W> choice = text.flatMap(t -> Word.read(choices, t));
         if (text.isPresent() && choice.isEmpty()) {
-            faults.add(new BriefFault(prefix + name, text.get(), mend));
+            faults.add(BriefFault.wrong(prefix + name, text.get(), mend));
         }
         return choice.orElse(otherwise);
     }
@@ -108,6 +110,6 @@ record Fields(JsonNode object, String prefix, List<BriefFault> faults) {
     }
 
     private void fault(String name, JsonNode value, String mend) {
-        faults.add(new BriefFault(prefix + name, value.isTextual() ? value.textValue() : value.toString(), mend));
+        faults.add(BriefFault.wrong(prefix + name, value.isTextual() ? value.textValue() : value.toString(), mend));
     }
 }

@@ -15,14 +15,12 @@ import boughwright.measure.Length;
 import boughwright.measure.Money;
 import boughwright.needs.Role;
 import boughwright.text.Text;
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.MappingIterator;
 import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.dataformat.csv.CsvMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvParser;
 import java.io.IOException;
 import java.io.Reader;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.HashMap;
@@ -69,40 +67,27 @@ public final class CatalogueReader {
         Map<String, Integer> lineOfSku = new HashMap<>();
         Map<String, Integer> lineOfGtin = new HashMap<>();
         List<String> header = null;
-        try (MappingIterator<String[]> rows = ROWS.readValues(csv)) {
-            int line = 1;
-            while (rows.hasNextValue()) {
-                String[] row = rows.nextValue();
-                if (header == null) {
-                    header = header(row, faults);
-                    if (header.isEmpty()) {
-                        return new CatalogueReading.Faulty(faults);
-                    }
-                } else if (row.length != header.size()) {
-                    faults.add(new CatalogueFault(line, "", "",
-                            Text.of("catalogue.columns.count", String.valueOf(row.length), String.valueOf(header.size()))));
-                } else {
-                    Row reading = new Row(line, header, row, faults);
-                    product(reading).filter(p -> unique(reading, "sku", p.sku(), lineOfSku) & unique(reading, "gtin", p.gtin(), lineOfGtin))
-                            .ifPresent(products::add);
-                }
-                line = line + 1 + lineBreaksInside(row);
-                if (faults.size() >= MOST_FAULTS) {
-                    break;
-                }
+        for (CsvRecords.Entry entry : CsvRecords.of(csv)) {
+            String[] row = cells(entry, header, faults);
+            if (row == null) {
+                continue;
             }
-        } catch (JsonProcessingException e) {
-            int at = e.getLocation() == null ? 0 : e.getLocation().getLineNr();
-            faults.add(new CatalogueFault(at, "", "", Text.of("catalogue.csv", e.getOriginalMessage())));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        } catch (RuntimeException e) {
-            // Jackson's iterator wraps what it cannot parse; anything else is ours and goes on.
-            if (!(e.getCause() instanceof JsonProcessingException cause)) {
-                throw e;
+            if (header == null) {
+                header = header(row, faults);
+                if (header.isEmpty()) {
+                    return new CatalogueReading.Faulty(faults);
+                }
+            } else if (row.length != header.size()) {
+                faults.add(new CatalogueFault(entry.line(), "", "",
+                        Text.of("catalogue.columns.count", String.valueOf(row.length), String.valueOf(header.size()))));
+            } else {
+                Row reading = new Row(entry.line(), header, row, faults);
+                boolean unique = unique(reading, "sku", lineOfSku) & unique(reading, "gtin", lineOfGtin);
+                product(reading).filter(p -> unique).ifPresent(products::add);
             }
-            int at = cause.getLocation() == null ? 0 : cause.getLocation().getLineNr();
-            faults.add(new CatalogueFault(at, "", "", Text.of("catalogue.csv", cause.getOriginalMessage())));
+            if (faults.size() >= MOST_FAULTS) {
+                break;
+            }
         }
         if (header == null && faults.isEmpty()) {
             faults.add(new CatalogueFault(1, "", "", Text.of("catalogue.empty", String.join(",", COLUMNS))));
@@ -110,19 +95,25 @@ public final class CatalogueReader {
         return faults.isEmpty() ? new CatalogueReading.Read(new Catalogue(products)) : new CatalogueReading.Faulty(List.copyOf(faults));
     }
 
-    private static int lineBreaksInside(String[] row) {
-        int breaks = 0;
-        for (String field : row) {
-            breaks += (int) field.chars().filter(c -> c == '\n').count();
+    /** The cells of one record, or null and a fault when it cannot be split into any. */
+    private static String[] cells(CsvRecords.Entry entry, List<String> header, List<CatalogueFault> faults) {
+        if (entry.open()) {
+            String column = header != null && entry.column() < header.size() ? header.get(entry.column()) : "";
+            faults.add(new CatalogueFault(entry.line(), column, entry.text().lines().findFirst().orElse("").strip(), Text.of("catalogue.open-quote")));
+            return null;
         }
-        return breaks;
+        try (MappingIterator<String[]> rows = ROWS.readValues(entry.text())) {
+            return rows.hasNextValue() ? rows.nextValue() : null;
+        } catch (IOException e) {
+            faults.add(new CatalogueFault(entry.line(), "", "", Text.of("catalogue.csv")));
+            return null;
+        }
     }
 
     private static List<String> header(String[] row, List<CatalogueFault> faults) {
         List<String> names = new ArrayList<>();
         for (String name : row) {
-            // Spreadsheets like to put a byte order mark before the first heading.
-            names.add(name.replace("\uFEFF", "").strip());
+            names.add(name.strip());
         }
         for (String name : COLUMNS) {
             if (!names.contains(name)) {
@@ -139,8 +130,11 @@ public final class CatalogueReader {
         return faults.isEmpty() ? names : List.of();
     }
 
-    private static boolean unique(Row row, String column, String value, Map<String, Integer> lineOf) {
-        Integer earlier = lineOf.putIfAbsent(value, row.line());
+    private static boolean unique(Row row, String column, Map<String, Integer> lineOf) {
+        if (row.text(column).isEmpty()) {
+            return true;
+        }
+        Integer earlier = lineOf.putIfAbsent(row.text(column), row.line());
         if (earlier != null) {
             row.fault(column, Text.of("catalogue.twice", String.valueOf(earlier)));
         }
@@ -153,13 +147,13 @@ public final class CatalogueReader {
         String gtin = row.gtin();
         String name = row.required("name");
         Set<Role> roles = row.words("roles", Role.class, Role::bought);
-        if (roles.isEmpty() && row.faults().size() == before) {
+        if (row.text("roles").isEmpty()) {
             row.fault("roles", Text.of("catalogue.roles.none"));
         }
         Family family = row.word("family", Family.class);
         Srgb colour = row.colour("colour");
         Optional<Srgb> second = row.text("second_colour").isEmpty() ? Optional.empty() : Optional.ofNullable(row.colour("second_colour"));
-        Traits.Texture texture = row.word("texture", Traits.Texture.class);
+        Texture texture = row.word("texture", Texture.class);
         Finish finish = row.word("finish", Finish.class);
         Material material = row.word("material", Material.class);
         Shape shape = row.word("shape", Shape.class);
@@ -167,6 +161,12 @@ public final class CatalogueReader {
         boolean light = roles.contains(Role.LIGHT_STRING);
         Optional<Pattern> pattern = ribbon ? Optional.ofNullable(row.word("pattern", Pattern.class)) : Optional.empty();
         Optional<Weave> weave = ribbon ? Optional.ofNullable(row.word("weave", Weave.class)) : Optional.empty();
+        if (!ribbon) {
+            row.unused("pattern", "weave");
+        }
+        if (!light) {
+            row.unused("bulbs", "watts", "max_run");
+        }
         double width = row.decimal("width_mm", 0.1, 2_000);
         boolean hasLength = ribbon || light || roles.stream().anyMatch(Role::stem) || roles.contains(Role.FEATURE_ORNAMENT);
         double length = hasLength || !row.text("length_mm").isEmpty() ? row.decimal("length_mm", hasLength ? 1 : 0, 200_000) : 0;

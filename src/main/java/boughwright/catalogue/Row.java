@@ -35,6 +35,18 @@ record Row(int line, List<String> header, String[] cells, List<CatalogueFault> f
         return text(column);
     }
 
+    /** Faults for cells that hold something although this kind of product has none of it; a role in doubt says nothing. */
+    void unused(String... columns) {
+        if (text("roles").isEmpty() || faults.stream().anyMatch(f -> f.line() == line && f.column().equals("roles"))) {
+            return;
+        }
+        for (String column : columns) {
+            if (!text(column).isEmpty()) {
+                fault(column, Text.of("catalogue.unused"));
+            }
+        }
+    }
+
     String gtin() {
         String gtin = text("gtin");
         if (!Gtin.wellFormed(gtin)) {

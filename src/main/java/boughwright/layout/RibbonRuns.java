@@ -197,13 +197,18 @@ final class RibbonRuns {
             owed += (count - 1) * widths[row] / whole;
             int left = count - starts.size();
             double slant = slantOfRow(row, rows, first, last);
-            int here = row == rows - 1 ? left : Math.min(left, Math.min(room(slant), Math.max(1, (int) Math.round(owed))));
+            int later = 0;
+            for (int below = row + 1; below < rows; below++) {
+                later += room(slantOfRow(below, rows, first, last));
+            }
+            int here = Math.min(room(slant), Math.max(1, (int) Math.round(owed)));
+            here = Math.min(left, Math.max(here, left - later));
             owed -= here;
             List<Patterns.Wished> line = new ArrayList<>();
             for (int i = 0; i < here; i++) {
                 double share = here == 1 ? (row % 2 == 0 ? 0.62 : 0.38) : (i + 0.5 + (row % 2 == 0 ? 0.12 : -0.12)) / here;
                 // Neighbours in a row start at slightly different heights; a line of starts would show as a line.
-                double step = here == 1 ? 0 : (i % 2 == 0 ? -1 : 1) * 0.3 * Math.min(0.16, (last - first) / rows);
+                double step = here == 1 ? 0 : (i % 2 == 0 ? -1 : 1) * Math.min(0.05, 0.14 * (last - first) / rows);
                 line.add(aside(new Patterns.Wished(Math.max(first, slant + step), surface.angleAt(share)), above, line));
             }
             starts.addAll(line);

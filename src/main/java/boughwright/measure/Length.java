@@ -24,6 +24,7 @@ public record Length(double metres) implements Comparable<Length> {
 
     private static final Pattern FEET_AND_INCHES = Pattern.compile(
             "(?:(?<ft>\\d+(?:\\.\\d+)?)\\s*(?:ft|foot|feet|'|′))?\\s*(?:(?<in>\\d+(?:\\.\\d+)?)\\s*(?:in|inch|inches|\"|″))?");
+    private static final Pattern HALF = Pattern.compile("(\\d*)½");
     private static final Pattern METRIC = Pattern.compile("(?<n>\\d+(?:\\.\\d+)?)\\s*(?<u>mm|cm|m)");
 
     public Length {
@@ -57,7 +58,7 @@ public record Length(double metres) implements Comparable<Length> {
         if (text == null) {
             return Optional.empty();
         }
-        String plain = text.strip().toLowerCase(Locale.ROOT);
+        String plain = HALF.matcher(text.strip().toLowerCase(Locale.ROOT)).replaceAll(h -> (h.group(1).isEmpty() ? "0" : h.group(1)) + ".5");
         if (plain.isEmpty() || plain.length() > 40) {
             return Optional.empty();
         }
@@ -74,6 +75,11 @@ public record Length(double metres) implements Comparable<Length> {
         if (imperial.matches()) {
             double feet = imperial.group("ft") == null ? 0 : Double.parseDouble(imperial.group("ft"));
             double inches = imperial.group("in") == null ? 0 : Double.parseDouble(imperial.group("in"));
+            boolean both = imperial.group("ft") != null && imperial.group("in") != null;
+            if (both && (inches >= 12 || feet != Math.rint(feet))) {
+                // "5 ft 14 in" and "7.5 ft 6 in" are slips; guessing what was meant would size the wrong tree.
+                return Optional.empty();
+            }
             return finite(feet * METRES_PER_FOOT + inches * METRES_PER_INCH);
         }
         return Optional.empty();
@@ -83,8 +89,9 @@ public record Length(double metres) implements Comparable<Length> {
         return Double.isFinite(metres) ? Optional.of(new Length(metres)) : Optional.empty();
     }
 
+    /** Rounded to a millionth of a foot: 96 in is 8 ft, whatever the last bits of a conversion say. */
     public double feet() {
-        return metres / METRES_PER_FOOT;
+        return Math.rint(metres / METRES_PER_FOOT * 1e6) / 1e6;
     }
 
     public double inches() {
@@ -123,6 +130,22 @@ public record Length(double metres) implements Comparable<Length> {
             return Math.round(metres * 100) + " cm";
         }
         return BigDecimal.valueOf(metres).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString() + " m";
+    }
+
+    /** The least length that is shown exactly and is not below this one. */
+    public Length roundedUp(Units units) {
+        double step = step(units, metres);
+        return new Length(Math.ceil(metres / step - 1e-9) * step);
+    }
+
+    /** The greatest length that is shown exactly and is not above this one. */
+    public Length roundedDown(Units units) {
+        double step = step(units, metres);
+        return new Length(Math.floor(metres / step + 1e-9) * step);
+    }
+
+    private static double step(Units units, double metres) {
+        return units == Units.METRES ? 0.01 : metres < 2 * METRES_PER_FOOT - METRES_PER_INCH ? METRES_PER_INCH / 2 : METRES_PER_INCH;
     }
 
     @Override

@@ -79,6 +79,8 @@ public record Money(BigDecimal amount, Currency currency) implements Comparable<
     public String show() {
         NumberFormat format = NumberFormat.getCurrencyInstance(Locale.US);
         format.setCurrency(currency);
+        format.setMinimumFractionDigits(amount.scale());
+        format.setMaximumFractionDigits(amount.scale());
         return format.format(amount);
     }
 

@@ -96,7 +96,7 @@ public final class Designer {
         List<Owned> owned = brief.owned();
         for (int i = 0; i < owned.size(); i++) {
             if (catalogue.product(owned.get(i).sku()).isEmpty()) {
-                faults.add(new BriefFault("owned[" + i + "].sku", owned.get(i).sku(), Text.of("brief.owned.unknown")));
+                faults.add(BriefFault.unknownSku("owned[" + i + "].sku", owned.get(i).sku()));
             }
         }
         return faults;

@@ -4,9 +4,9 @@ import boughwright.brief.Look;
 import boughwright.brief.Palette;
 import boughwright.brief.ShopChoices;
 import boughwright.colour.Srgb;
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
@@ -19,8 +19,13 @@ import java.util.List;
  */
 public record Edition(String id, String title, String shop, List<String> sizing, List<String> rules, ShopChoices choices) {
 
-    /** Reads {@code edition.json}. */
-    static Edition read(String json) throws IOException {
+    /**
+     * Reads {@code edition.json}.
+     *
+     * @throws JsonProcessingException when the text is no JSON
+     * @throws IllegalArgumentException when something is missing or wrong; the message says what
+     */
+    static Edition read(String json) throws JsonProcessingException {
         JsonNode root = new ObjectMapper().readTree(json);
         List<Palette> palettes = new ArrayList<>();
         for (JsonNode p : root.required("palettes")) {
@@ -33,7 +38,7 @@ public record Edition(String id, String title, String shop, List<String> sizing,
         ShopChoices choices = new ShopChoices(looks, palettes, Currency.getInstance(text(root, "currency")));
         for (Look look : looks) {
             if (choices.palette(look.palette()).isEmpty()) {
-                throw new IOException("edition.json: the look " + look.id() + " names the palette " + look.palette() + ", which is not listed");
+                throw new IllegalArgumentException("the look " + look.id() + " names the palette " + look.palette() + ", which is not listed");
             }
         }
         return new Edition(text(root, "id"), text(root, "title"), text(root, "shop"), texts(root, "sizing"), texts(root, "rules"), choices);
@@ -43,8 +48,8 @@ public record Edition(String id, String title, String shop, List<String> sizing,
         return node.required(field).asText();
     }
 
-    private static Srgb colour(JsonNode node, String field) throws IOException {
-        return Srgb.read(text(node, field)).orElseThrow(() -> new IOException("edition.json: not a colour: " + node.get(field)));
+    private static Srgb colour(JsonNode node, String field) {
+        return Srgb.read(text(node, field)).orElseThrow(() -> new IllegalArgumentException("not a colour: " + node.get(field)));
     }
 
     private static List<String> texts(JsonNode node, String field) {

@@ -15,6 +15,8 @@ import boughwright.needs.Need;
 import boughwright.needs.Needs;
 import boughwright.needs.Reason;
 import boughwright.needs.RibbonMeasures;
+import boughwright.text.Text;
+import com.fasterxml.jackson.core.JsonProcessingException;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -63,7 +65,12 @@ public final class Rulebook {
 
     /** Reads and compiles {@code edition.json} and the files that it lists; tables and rules compile side by side. */
     public static Opening open(Source source) throws IOException {
-        Edition edition = Edition.read(source.read("edition.json"));
+        Edition edition;
+        try {
+            edition = Edition.read(source.read("edition.json"));
+        } catch (JsonProcessingException | IllegalArgumentException e) {
+            return new Opening.Faulty(List.of(RulebookFault.ofFile("edition.json", 0, Text.of("rulebook.edition", e.getMessage()))));
+        }
         Map<String, String> tableTexts = texts(source, edition.sizing());
         Map<String, String> ruleTexts = texts(source, edition.rules());
         DmnCompilation[] compiledTables = new DmnCompilation[1];
@@ -91,7 +98,10 @@ public final class Rulebook {
         if (!faults.isEmpty()) {
             return new Opening.Faulty(faults);
         }
-        return new Opening.Open(new Rulebook(edition, ((DmnCompilation.Sound) compiledTables[0]).tables(), ((DrlCompilation.Sound) compiledRules).rules()));
+        DmnTables tables = ((DmnCompilation.Sound) compiledTables[0]).tables();
+        StyleRules rules = ((DrlCompilation.Sound) compiledRules).rules();
+        faults.addAll(Completeness.faults(tables, rules));
+        return faults.isEmpty() ? new Opening.Open(new Rulebook(edition, tables, rules)) : new Opening.Faulty(faults);
     }
 
     private static Map<String, String> texts(Source source, List<String> paths) throws IOException {

@@ -78,7 +78,7 @@ final class Sizer {
     private void stems(Layer layer, int groups, String reasonKey) {
         Need whole = needs.get(needs.size() - 1);
         Reason reason = new Reason(whole.reason().rule(), whole.reason().row(),
-                Text.of(reasonKey, String.valueOf(groups), whole.reason().text()));
+                Text.of(reasonKey, groups, whole.reason().text()));
         Sizing.Sized each = new Sizing.Sized(groups, reason);
         add(layer, Role.HEIGHT_STEM, "", 1, Unit.STEM, each, Optional.empty(), "height-stem");
         add(layer, Role.TEXTURE_STEM, "", 1, Unit.STEM, each, Optional.empty(), "texture-stem");

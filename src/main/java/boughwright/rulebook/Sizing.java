@@ -25,6 +25,8 @@ final class Sizing {
     private static final String BASE = "Base";
     private static final BigDecimal LEAST_FEET = BigDecimal.valueOf(3);
     private static final BigDecimal MOST_FEET = BigDecimal.valueOf(20);
+    /** More than any tree carries; keeps a slip in a table from overflowing. */
+    private static final BigDecimal MOST = BigDecimal.valueOf(1_000_000);
 
     private final DmnTables tables;
 
@@ -59,8 +61,12 @@ final class Sizing {
             }
         }
         Factors factors = factors(what, brief);
-        int quantity = round(value * factors.product(), policy);
-        return new Sized(quantity, reason(what, brief, base, factors, quantity, girth ? girth(tree) : 1, ""));
+        Rounded rounded = round(value * factors.product(), policy);
+        double plain = base.number().doubleValue();
+        boolean usual = !girth || girth(tree) == 1 && round(plain * factors.product(), policy).quantity() == rounded.quantity();
+        // What is told is what was reckoned with, be it this tree's girth or what a lower tree of its width would take.
+        double told = usual || plain == 0 ? 1 : value / plain;
+        return new Sized(rounded.quantity(), reason(what, brief, base, factors, policy, rounded, told, ""));
     }
 
     /**
@@ -74,9 +80,9 @@ final class Sizing {
         Factors factors = factors(what, brief);
         double share = base.number().doubleValue() * factors.product();
         double disc = Math.PI / 4 * diameter.metres() * diameter.metres();
-        int quantity = round(share * brief.tree().dressedArea() / disc, policy);
+        Rounded rounded = round(share * brief.tree().dressedArea() / disc, policy);
         String percent = BigDecimal.valueOf(share * 100).setScale(1, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
-        return new Sized(quantity, reason(what, brief, base, factors, quantity, 1, percent));
+        return new Sized(rounded.quantity(), reason(what, brief, base, factors, policy, rounded, 1, percent));
     }
 
     private record Factors(TableAnswer fullness, TableAnswer seenFrom, TableAnswer abundance) {
@@ -136,7 +142,11 @@ final class Sizing {
         return tree.form().cone().area() / medium.form().cone().area();
     }
 
-    private static int round(double value, TableAnswer policy) {
+    /** @param raised whether the table's least made it more than it would be */
+    private record Rounded(int quantity, boolean raised) {
+    }
+
+    private static Rounded round(double value, TableAnswer policy) {
         // Nine decimals are far below anything a table means, and far above the noise of floating point.
         BigDecimal exact = BigDecimal.valueOf(value).setScale(9, RoundingMode.HALF_UP);
         RoundingMode mode = switch (policy.text("rounding")) {
@@ -144,13 +154,15 @@ final class Sizing {
             case "down" -> RoundingMode.FLOOR;
             default -> RoundingMode.HALF_UP;
         };
-        return Math.max(policy.number("least").intValue(), exact.setScale(0, mode).intValue());
+        int rounded = exact.setScale(0, mode).min(MOST).intValue();
+        int least = policy.number("least").intValue();
+        return new Rounded(Math.max(least, rounded), least > rounded);
     }
 
-    private Reason reason(Quantity what, Brief brief, TableAnswer base, Factors factors, int quantity, double girth, String share) {
+    private Reason reason(Quantity what, Brief brief, TableAnswer base, Factors factors, TableAnswer policy, Rounded rounded, double girth, String share) {
         StringBuilder text = new StringBuilder(base.reason()
                 .replace("{height}", brief.tree().height().show(brief.units()))
-                .replace("{quantity}", String.valueOf(quantity))
+                .replace("{quantity}", String.valueOf(rounded.quantity()))
                 .replace("{share}", share + " %"));
         long percent = Math.round(Math.abs(girth - 1) * 100);
         if (percent >= 1) {
@@ -160,6 +172,9 @@ final class Sizing {
             if (factor.number().compareTo(BigDecimal.ONE) != 0) {
                 text.append(' ').append(factor.reason());
             }
+        }
+        if (rounded.raised()) {
+            text.append(' ').append(Text.of("need.least", rounded.quantity(), policy.reason()));
         }
         return new Reason(tables.title(what.file()), Text.of("need.row", String.valueOf(base.row())), text.toString());
     }

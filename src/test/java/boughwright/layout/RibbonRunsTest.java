@@ -99,12 +99,12 @@ class RibbonRunsTest {
         }
     }
 
-    /** Runs by rows: starts of one row differ in height by less than 12 cm, and rows are further apart than that. */
+    /** Runs by rows: starts of one row differ in height by at most 10 cm, and rows are further apart than that. */
     private static List<List<RibbonRun>> rows(List<RibbonRun> runs) {
         List<List<RibbonRun>> rows = new ArrayList<>();
         double lowest = Double.MAX_VALUE;
         for (RibbonRun run : runs.stream().sorted((a, b) -> Double.compare(b.height(), a.height())).toList()) {
-            if (lowest - run.height() > 0.12) {
+            if (lowest - run.height() > 0.105) {
                 rows.add(new ArrayList<>());
             }
             rows.get(rows.size() - 1).add(run);

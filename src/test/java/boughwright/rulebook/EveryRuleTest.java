@@ -1,0 +1,62 @@
+package boughwright.rulebook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boughwright.rulebook.RuleCases.Case;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class EveryRuleTest {
+
+    static Stream<Case> cases() {
+        return RuleCases.all().stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void each_rule_fires_over_some_facts_and_is_silent_over_others(Case rule) {
+        assertThat(fired(rule.fires())).contains(rule.id());
+        assertThat(fired(rule.silent())).doesNotContain(rule.id());
+    }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void what_it_concludes_does_not_depend_on_the_order_of_the_facts(Case rule) {
+        List<Object> facts = new ArrayList<>(rule.fires());
+        facts.addAll(rule.silent());
+        List<Finding<Object>> expected = RulebookFixture.rules().run(facts, Object.class);
+        Random random = new Random(rule.id().hashCode());
+        for (int i = 0; i < 10; i++) {
+            Collections.shuffle(facts, random);
+            assertThat(RulebookFixture.rules().run(facts, Object.class)).isEqualTo(expected);
+        }
+    }
+
+    @Test
+    void no_rule_of_the_rulebook_is_without_its_case_and_no_case_without_its_rule() {
+        List<String> declared = RulebookFixture.files(".drl").entrySet().stream()
+                .flatMap(file -> DrlSource.read(file.getKey(), file.getValue()).rules().stream())
+                .map(rule -> RuleName.read(rule.name()).orElseThrow().id()).sorted().toList();
+        assertThat(RuleCases.all().stream().map(Case::id).sorted().toList()).isEqualTo(declared).doesNotHaveDuplicates();
+    }
+
+    /** A rule that is opened with an id of one kind and concludes another would be told under the wrong heading. */
+    @Test
+    void style_rules_are_named_s_and_safety_rules_c_as_their_folders_say() {
+        Map<String, String> folders = new HashMap<>(Map.of("style/", "S-", "safety/", "C-"));
+        RulebookFixture.files(".drl").forEach((path, text) -> DrlSource.read(path, text).rules().forEach(rule ->
+                assertThat(rule.name()).as(path).startsWith(folders.get(path.substring(0, path.indexOf('/') + 1)))));
+    }
+
+    private static List<String> fired(List<?> facts) {
+        return RulebookFixture.rules().run(facts, Object.class).stream().map(finding -> finding.rule().id()).distinct().toList();
+    }
+}
