@@ -27,7 +27,7 @@ import java.util.Optional;
 
 /** The interview: one question a page on large cards, the tree in its room drawn to scale beside them. */
 @Route("")
-class InterviewView extends Div implements HasDynamicTitle {
+class InterviewView extends Screen implements HasDynamicTitle {
 
     private static final double PERSON = 1.753;
 
@@ -46,11 +46,11 @@ class InterviewView extends Div implements HasDynamicTitle {
     private boolean whyOpen;
 
     InterviewView(ShopDoor shop, Consultations consultations) {
+        super("interview");
         this.shop = shop;
         this.consultations = consultations;
         this.interview = new Interview(() -> shop.designer().rulebook().choices());
         this.pages = new QuestionPages(interview.answers(), shop, this::show, this::open);
-        addClassNames("screen", "interview");
         back = Controls.button(Text.of("interview.back"), "quiet", this::back);
         next = Controls.button("", "strong", this::next);
         units = Controls.pill("", false, this::switchUnits);

@@ -30,7 +30,7 @@ import java.util.Optional;
 
 /** The proposal: the dressed tree, the kit line by line with its reasons, what it costs, how to put it up. */
 @Route("plan")
-class ProposalView extends Div implements HasUrlParameter<String>, HasDynamicTitle {
+class ProposalView extends Screen implements HasUrlParameter<String>, HasDynamicTitle {
 
     /** What the right-hand side shows. */
     private enum Side { KIT, STEPS, CARE, CHANGE }
@@ -42,9 +42,9 @@ class ProposalView extends Div implements HasUrlParameter<String>, HasDynamicTit
     private final Stage stage = new Stage();
 
     ProposalView(ShopDoor shop, Consultations consultations) {
+        super("proposal");
         this.shop = shop;
         this.consultations = consultations;
-        addClassNames("screen", "proposal");
     }
 
     @Override

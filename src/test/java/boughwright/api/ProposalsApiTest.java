@@ -17,6 +17,9 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class ProposalsApiTest extends KioskServer {
@@ -36,11 +39,14 @@ class ProposalsApiTest extends KioskServer {
         return new ObjectMapper().readTree(response.body());
     }
 
-    /** JSON Schema 2020-12 as checked by a validator of that standard. */
-    private static Schema schema(String name) {
-        SchemaRegistry registry = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12,
-                builder -> builder.schemaIdResolvers(ids -> ids.mapPrefix("/schemas/", Path.of("docs").toUri().toString())));
-        return registry.getSchema(SchemaLocation.of("/schemas/" + name));
+    /** JSON Schema 2020-12 as checked by a validator of that standard, from the very files that are served. */
+    private static Schema schema(String name) throws IOException {
+        Map<String, String> texts = new HashMap<>();
+        for (String each : List.of("brief.schema.json", "proposal.schema.json")) {
+            texts.put("http://kiosk/schemas/" + each, Files.readString(Path.of("docs", each)));
+        }
+        return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12, builder -> builder.schemas(texts))
+                .getSchema(SchemaLocation.of("http://kiosk/schemas/" + name));
     }
 
     @Test
