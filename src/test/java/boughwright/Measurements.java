@@ -43,8 +43,6 @@ public final class Measurements {
         report("front picture, 20 ft lavish", 5, 20, () -> picture(designer, twenty).svg(View.FRONT));
         report("plan.pdf with its picture, 9 ft generous", 8, 30, () -> pdf(designer, nine));
         report("plan.pdf with its picture, 20 ft lavish", 2, 8, () -> pdf(designer, twenty));
-        System.gc();
-        System.out.println("heap in use after a collection: " + (Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory()) / 1_000_000 + " MB");
     }
 
     private static Proposal made(Designer designer, String brief) {

@@ -34,6 +34,9 @@ class ProposalsApi {
     private static final String BRIEF = "/schemas/brief.schema.json";
     private static final String PROPOSAL = "/schemas/proposal.schema.json";
 
+    /** Characters; a brief with all its fields and two hundred owned products has a tenth of it. */
+    private static final int LONGEST_BRIEF = 100_000;
+
     private final ShopDoor shop;
     private final Consultations consultations;
 
@@ -54,6 +57,12 @@ class ProposalsApi {
     @PostMapping(path = "/api/proposals", consumes = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<?> make(@RequestBody(required = false) String brief) {
         String text = brief == null ? "" : brief;
+        if (text.length() > LONGEST_BRIEF) {
+            ProblemDetail problem = ProblemDetail.forStatusAndDetail(HttpStatus.PAYLOAD_TOO_LARGE, Text.of("api.too-long", LONGEST_BRIEF));
+            problem.setTitle(Text.of("api.bad-brief.title"));
+            problem.setProperty("field", "brief");
+            return ResponseEntity.of(problem).build();
+        }
         Outcome outcome = shop.designer().propose(text, Adjustments.NONE, Designer.SEED);
         if (outcome instanceof Outcome.BadBrief bad) {
             return problem(bad.faults());

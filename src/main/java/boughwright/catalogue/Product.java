@@ -55,11 +55,17 @@ public record Product(
             case FINISH -> Set.of(finish.word());
             case MATERIAL -> Set.of(material.word());
             case SHAPE -> Set.of(shape.word());
+            case SCALE -> Set.of(scale());
             case PATTERN -> pattern.map(p -> Set.of(p.word())).orElse(Set.of());
             case WEAVE -> weave.map(w -> Set.of(w.word())).orElse(Set.of());
             case SAFETY -> safety.stream().map(Safety::word).collect(Collectors.toSet());
             case PRODUCT -> Set.of(sku);
         };
+    }
+
+    /** The class of its width: small below 8 cm, middling below 13 cm, large (common practice, no published source). */
+    public String scale() {
+        return width.metres() < 0.08 ? "small" : width.metres() < 0.13 ? "middling" : "large";
     }
 
     /** All the pieces that are on hand. */

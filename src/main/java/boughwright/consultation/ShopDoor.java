@@ -1,6 +1,7 @@
 package boughwright.consultation;
 
 import boughwright.catalogue.CatalogueFault;
+import boughwright.needs.Adjustments;
 import boughwright.proposal.Designer;
 import boughwright.proposal.Shop;
 import java.nio.file.Path;
@@ -27,6 +28,8 @@ public class ShopDoor {
 
     private static final Logger LOG = LoggerFactory.getLogger(ShopDoor.class);
 
+    private static final String SAMPLE = "{\"tree\": {\"height\": \"9 ft\"}}";
+
     private final CompletableFuture<Designer> designer = new CompletableFuture<>();
 
     ShopDoor(@Value("${boughwright.rules}") String rules, @Value("${boughwright.catalogue}") String catalogue) {
@@ -44,6 +47,8 @@ public class ShopDoor {
             Shop.Opening opening = Shop.open(rules, catalogue);
             if (opening instanceof Shop.Opening.Open open) {
                 designer.complete(open.designer());
+                // The first kit loads the solver and wakes the compiler; better now than while a customer waits.
+                open.designer().propose(SAMPLE, Adjustments.NONE, Designer.SEED);
             } else if (opening instanceof Shop.Opening.BadRulebook bad) {
                 refuse(bad.faults().stream().map(Object::toString).toList());
             } else if (opening instanceof Shop.Opening.BadCatalogue bad) {

@@ -53,7 +53,7 @@ final class PlanPages {
         });
         html.in("body", "", () -> {
             new FrontPage(html, proposal, code).write(aspect, paper);
-            new PickList(html, proposal, catalogue).write();
+            new PickPages(html, proposal, catalogue).write();
             new CutPages(html, proposal, catalogue).write();
             new StepPages(html, proposal.plan()).write();
             new CautionPage(html, proposal.plan()).write();

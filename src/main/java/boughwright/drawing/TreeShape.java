@@ -1,6 +1,7 @@
 package boughwright.drawing;
 
 import boughwright.brief.Fullness;
+import boughwright.brief.TreeForm;
 
 /**
  * The bare tree: a cone from the lowest branches to the tip.
@@ -26,7 +27,7 @@ public record TreeShape(double height, double widestRadius, double lowestBranch,
 
     /** A tree of the given height and widest diameter (metres) whose lowest branches are at 8 % of the height. */
     public static TreeShape of(double height, double widestDiameter, Fullness fullness) {
-        return new TreeShape(height, widestDiameter / 2, height * 0.08, fullness);
+        return new TreeShape(height, widestDiameter / 2, height * TreeForm.LOWEST_BRANCH_SHARE, fullness);
     }
 
     /** Radius of the cone at height y, metres; 0 above the tip, the widest radius below the lowest branches. */

@@ -211,12 +211,6 @@ final class DesignScore {
         return slot.needs().stream().anyMatch(n -> n.layer() == layer);
     }
 
-    /** Head sizes: small below 8 cm, middling below 13 cm, large. */
-    static int scale(Product product) {
-        double width = product.width().metres();
-        return width < 0.08 ? 0 : width < 0.13 ? 1 : 2;
-    }
-
     /** The whole score of a choice, one candidate for each slot, term by term in the order of {@link Term}. */
     List<TermScore> of(Collection<Candidate> chosen) {
         Map<Term, Double> values = new EnumMap<>(Term.class);
@@ -260,7 +254,7 @@ final class DesignScore {
                 .map(c -> c.product().finish().word()).collect(Collectors.toSet());
     }
 
-    private static Set<Integer> scales(Collection<Candidate> chosen) {
-        return chosen.stream().filter(c -> inLayer(c.slot(), Layer.FLORALS)).map(c -> scale(c.product())).collect(Collectors.toSet());
+    private static Set<String> scales(Collection<Candidate> chosen) {
+        return chosen.stream().filter(c -> inLayer(c.slot(), Layer.FLORALS)).map(c -> c.product().scale()).collect(Collectors.toSet());
     }
 }

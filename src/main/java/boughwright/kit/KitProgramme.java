@@ -84,7 +84,7 @@ final class KitProgramme {
                 score.variedLayers().forEach(this::rewardTextures);
                 reward(Term.FINISH_MIX, DesignScore.FINISHES, c -> DesignScore.inLayer(c.slot(), Layer.ORNAMENTS), c -> Set.of(c.product().finish().word()));
                 reward(Term.SCALE_MIX, DesignScore.SCALES, c -> DesignScore.inLayer(c.slot(), Layer.FLORALS),
-                        c -> Set.of(String.valueOf(DesignScore.scale(c.product()))));
+                        c -> Set.of(c.product().scale()));
                 objective.setMaximization();
             } else {
                 choices.forEach(c -> objective.setCoefficient(c.variable(), c.candidate().coins() / 100.0));

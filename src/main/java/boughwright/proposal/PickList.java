@@ -26,12 +26,19 @@ public final class PickList {
     private PickList() {
     }
 
-    /** In the order of shelves, then of SKUs. */
-    public static List<Row> rows(Proposal proposal) {
+    /** The lines of each product together, owned ones too, in the order in which one walks past the shelves. */
+    public static List<List<KitLine>> byShelf(Proposal proposal) {
         Map<String, List<KitLine>> bySku = new LinkedHashMap<>();
         proposal.kit().lines().forEach(l -> bySku.computeIfAbsent(l.sku(), s -> new ArrayList<>()).add(l));
-        return bySku.values().stream().map(PickList::row).filter(r -> r.packs() > 0)
-                .sorted(Comparator.comparing(Row::shelf).thenComparing(Row::sku)).toList();
+        return bySku.values().stream()
+                .sorted(Comparator.comparing((List<KitLine> lines) -> lines.get(0).shelf(), ShelfOrder.WALK)
+                        .thenComparing(lines -> lines.get(0).name()).thenComparing(lines -> lines.get(0).sku()))
+                .toList();
+    }
+
+    /** What is bought, in the order of {@link #byShelf}. */
+    public static List<Row> rows(Proposal proposal) {
+        return byShelf(proposal).stream().map(PickList::row).filter(r -> r.packs() > 0).toList();
     }
 
     private static Row row(List<KitLine> lines) {

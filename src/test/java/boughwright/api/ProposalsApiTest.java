@@ -105,6 +105,7 @@ class ProposalsApiTest extends KioskServer {
         assertThat(plain.statusCode()).isEqualTo(415);
         assertThat(plain.headers().firstValue("Content-Type")).hasValueSatisfying(t -> assertThat(t).startsWith("application/problem+json"));
         assertThat(post("").statusCode()).isEqualTo(400);
+        assertThat(post("{\"tree\": {\"height\": \"" + " ".repeat(100_000) + "9 ft\"}}").statusCode()).isEqualTo(413);
     }
 
     @Test

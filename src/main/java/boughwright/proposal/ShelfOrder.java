@@ -1,4 +1,4 @@
-package boughwright.document;
+package boughwright.proposal;
 
 import java.math.BigInteger;
 import java.util.Comparator;
@@ -6,9 +6,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Shelves in the order in which one walks past them: numbers by their value, so that D3-2 comes before D3-12. */
-final class ShelfOrder implements Comparator<String> {
+public final class ShelfOrder implements Comparator<String> {
 
-    static final ShelfOrder WALK = new ShelfOrder();
+    public static final ShelfOrder WALK = new ShelfOrder();
 
     private static final Pattern PART = Pattern.compile("\\d+|\\D+");
 
@@ -38,7 +38,7 @@ final class ShelfOrder implements Comparator<String> {
     }
 
     /** The letters that a shelf begins with: {@code D3-12} → {@code D}. */
-    static String aisle(String shelf) {
+    public static String aisle(String shelf) {
         Matcher part = PART.matcher(shelf);
         return part.lookingAt() ? part.group().strip() : "";
     }

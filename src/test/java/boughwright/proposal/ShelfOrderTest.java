@@ -1,4 +1,4 @@
-package boughwright.document;
+package boughwright.proposal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

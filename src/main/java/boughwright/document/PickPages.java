@@ -3,23 +3,22 @@ package boughwright.document;
 import boughwright.catalogue.Catalogue;
 import boughwright.kit.KitLine;
 import boughwright.measure.Money;
+import boughwright.proposal.PickList;
 import boughwright.proposal.Proposal;
+import boughwright.proposal.ShelfOrder;
 import boughwright.text.Text;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 
 /** What to fetch, shelf by shelf. A product that serves several needs stands once, with its uses below its name. */
-final class PickList {
+final class PickPages {
 
     private final Html html;
     private final Proposal proposal;
     private final Catalogue catalogue;
 
-    PickList(Html html, Proposal proposal, Catalogue catalogue) {
+    PickPages(Html html, Proposal proposal, Catalogue catalogue) {
         this.html = html;
         this.proposal = proposal;
         this.catalogue = catalogue;
@@ -52,20 +51,11 @@ final class PickList {
 
     private void rows() {
         String aisle = null;
-        for (List<KitLine> lines : byShelf()) {
+        for (List<KitLine> lines : PickList.byShelf(proposal)) {
             String next = ShelfOrder.aisle(lines.get(0).shelf());
             row(lines, aisle != null && !aisle.equals(next));
             aisle = next;
         }
-    }
-
-    private List<List<KitLine>> byShelf() {
-        Map<String, List<KitLine>> bySku = new LinkedHashMap<>();
-        proposal.kit().lines().forEach(l -> bySku.computeIfAbsent(l.sku(), sku -> new ArrayList<>()).add(l));
-        return bySku.values().stream()
-                .sorted(Comparator.comparing((List<KitLine> lines) -> lines.get(0).shelf(), ShelfOrder.WALK)
-                        .thenComparing(lines -> lines.get(0).name()).thenComparing(lines -> lines.get(0).sku()))
-                .toList();
     }
 
     private void row(List<KitLine> lines, boolean newAisle) {
