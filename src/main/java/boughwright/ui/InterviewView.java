@@ -102,6 +102,7 @@ class InterviewView extends Screen implements HasDynamicTitle {
         fault.setText("");
         interview.back();
         show();
+        scrollToTop();
     }
 
     private void next() {
@@ -112,6 +113,9 @@ class InterviewView extends Screen implements HasDynamicTitle {
             finish();
         } else {
             show();
+            if (wrong.isEmpty()) {
+                scrollToTop();
+            }
         }
     }
 
@@ -191,7 +195,7 @@ class InterviewView extends Screen implements HasDynamicTitle {
         String label = ceiling.map(c -> ceilingWords(c, height)).orElse("");
         String title = height.map(h -> Text.of("interview.room-title", h.show(answers.units))).orElse(Text.of("interview.room-title.unknown"));
         room.getElement().setProperty("innerHTML", RoomPicture.svg(shape, ceiling.map(Length::metres).orElse(null),
-                RoomPicture.Room.of(label, new Length(PERSON).show(answers.units), title).withTreeKnown(height.isPresent()).withGround(false)));
+                RoomPicture.Room.of(label, new Length(PERSON).show(answers.units), title).withTreeKnown(height.isPresent()).withGround(false).withSize(400, 520)));
     }
 
     private String ceilingWords(Length ceiling, Optional<Length> height) {

@@ -39,6 +39,7 @@ class ProposalView extends Screen implements HasUrlParameter<String>, HasDynamic
     private final Consultations consultations;
     private Proposing proposing;
     private Side side = Side.KIT;
+    private boolean fitted = true;
     private final Stage stage = new Stage();
 
     ProposalView(ShopDoor shop, Consultations consultations) {
@@ -71,6 +72,11 @@ class ProposalView extends Screen implements HasUrlParameter<String>, HasDynamic
     private void show() {
         removeAll();
         add(header());
+        boolean fits = proposing.proposal().isPresent();
+        if (fits != fitted) {
+            fitted = fits;
+            scrollToTop();
+        }
         if (proposing.outcome() instanceof Outcome.NoKitFits none) {
             Main main = new Main(new ConflictPanel(none.conflict(), way -> change(() -> proposing.take(way))),
                     new ChangePanel(proposing, none.brief(), this::show));

@@ -10,6 +10,11 @@ abstract class Screen extends Div {
         addClassNames("screen", name);
     }
 
+    /** Shows the beginning of what has taken the place of something else. */
+    void scrollToTop() {
+        getElement().executeJs("window.scrollTo(0, 0); this.querySelectorAll('main').forEach(m => m.scrollTo(0, 0));");
+    }
+
     @Override
     protected void onAttach(AttachEvent attach) {
         attach.getUI().getPage().addJsModule("context://lib/boughwright.js");
