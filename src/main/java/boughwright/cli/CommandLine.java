@@ -90,7 +90,7 @@ public final class CommandLine {
             return BAD_INPUT;
         }
         if (opening instanceof Shop.Opening.BadRulebook bad) {
-            bad.faults().stream().map(RulebookFault::toString).forEach(err::println);
+            bad.faults().stream().map(RulebookFault::sentence).forEach(err::println);
             return BAD_INPUT;
         }
         Designer designer = ((Shop.Opening.Open) opening).designer();

@@ -4,6 +4,7 @@ import boughwright.catalogue.CatalogueFault;
 import boughwright.needs.Adjustments;
 import boughwright.proposal.Designer;
 import boughwright.proposal.Shop;
+import boughwright.rulebook.RulebookFault;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -50,7 +51,7 @@ public class ShopDoor {
                 // The first kit loads the solver and wakes the compiler; better now than while a customer waits.
                 open.designer().propose(SAMPLE, Adjustments.NONE, Designer.SEED);
             } else if (opening instanceof Shop.Opening.BadRulebook bad) {
-                refuse(bad.faults().stream().map(Object::toString).toList());
+                refuse(bad.faults().stream().map(RulebookFault::sentence).toList());
             } else if (opening instanceof Shop.Opening.BadCatalogue bad) {
                 refuse(bad.faults().stream().map(CatalogueFault::sentence).toList());
             }

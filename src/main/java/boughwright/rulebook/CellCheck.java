@@ -1,5 +1,6 @@
 package boughwright.rulebook;
 
+import boughwright.text.Text;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -34,8 +35,8 @@ final class CellCheck {
     void check(WrittenTable table) {
         for (var row : table.rows()) {
             if (row.inputs().size() != table.inputs().size() || row.outputs().size() != table.outputs().size()) {
-                fault(table, row, "needs " + table.inputs().size() + " input and " + table.outputs().size() + " output cells, but has "
-                        + row.inputs().size() + " and " + row.outputs().size());
+                fault(table, row, Text.of("rulebook.cell.count", table.inputs().size(), table.outputs().size(),
+                        row.inputs().size(), row.outputs().size()));
                 continue;
             }
             for (int i = 0; i < row.inputs().size(); i++) {
@@ -55,22 +56,22 @@ final class CellCheck {
             case NUMBER -> input.range().ifPresent(allowed -> NumberInterval.read(cell, allowed).ifPresentOrElse(
                     interval -> {
                         if (!allowed.covers(interval)) {
-                            fault(table, row, "reaches beyond the allowed " + input.name() + " " + allowed.words() + ": " + cell);
+                            fault(table, row, Text.of("rulebook.cell.beyond", input.name(), allowed.words(), cell));
                         }
                     },
-                    () -> fault(table, row, "has \"" + cell + "\" for " + input.name() + ", which is not a range of numbers such as [8 .. 10)")));
+                    () -> fault(table, row, Text.of("rulebook.cell.no-range", cell, input.name()))));
             case TEXT -> {
                 var texts = TableReader.texts(cell);
                 if (texts.isEmpty()) {
-                    fault(table, row, "has " + cell + " for " + input.name() + ", which is not a list of quoted words");
+                    fault(table, row, Text.of("rulebook.cell.no-list", cell, input.name()));
                 } else if (!input.choices().isEmpty()) {
                     texts.get().stream().filter(text -> !input.choices().contains(text)).forEach(text ->
-                            fault(table, row, "has \"" + text + "\" for " + input.name() + ", which is not one of " + String.join(", ", input.choices())));
+                            fault(table, row, Text.of("rulebook.cell.no-choice", text, input.name(), String.join(", ", input.choices()))));
                 }
             }
             case YES_OR_NO -> {
                 if (!Set.of("true", "false").contains(cell.strip())) {
-                    fault(table, row, "has \"" + cell + "\" for " + input.name() + ", which must be true, false or -");
+                    fault(table, row, Text.of("rulebook.cell.no-flag", cell, input.name()));
                 }
             }
         }
@@ -78,7 +79,7 @@ final class CellCheck {
 
     private void checkOutput(WrittenTable table, WrittenTable.Row row, WrittenTable.Output output, String cell) {
         if (cell.isBlank()) {
-            fault(table, row, "leaves " + output.name() + " empty");
+            fault(table, row, Text.of("rulebook.cell.empty", output.name()));
             return;
         }
         var bare = TEXT.matcher(cell).replaceAll("");
@@ -86,16 +87,16 @@ final class CellCheck {
         table.inputs().forEach(input -> known.addAll(words(input.name())));
         var foreign = FOREIGN.matcher(bare);
         if (foreign.find()) {
-            fault(table, row, "has \"" + cell + "\" for " + output.name() + "; the sign " + foreign.group() + " is not used in a table");
+            fault(table, row, Text.of("rulebook.cell.sign", cell, output.name(), foreign.group()));
             return;
         }
         var unknown = words(bare).stream().filter(word -> !known.contains(word)).findFirst();
         if (unknown.isPresent()) {
-            fault(table, row, "has \"" + cell + "\" for " + output.name() + "; the word \"" + unknown.get() + "\" is not known here");
+            fault(table, row, Text.of("rulebook.cell.word", cell, output.name(), unknown.get()));
             return;
         }
         if (!compiles(table, cell)) {
-            fault(table, row, "has \"" + cell + "\" for " + output.name() + ", which cannot be read as a value or a sum");
+            fault(table, row, Text.of("rulebook.cell.unreadable", cell, output.name()));
         }
     }
 
@@ -121,6 +122,6 @@ final class CellCheck {
     }
 
     private void fault(WrittenTable table, WrittenTable.Row row, String what) {
-        faults.add(new RulebookFault(table.file(), row.line(), table.name(), List.of(row.number()), "Row " + row.number() + " " + what + "."));
+        faults.add(new RulebookFault(table.file(), row.line(), table.name(), List.of(row.number()), Text.of("rulebook.row", row.number(), what)));
     }
 }

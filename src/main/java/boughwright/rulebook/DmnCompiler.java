@@ -5,6 +5,7 @@ import static org.kie.dmn.validation.DMNValidator.Validation.VALIDATE_COMPILATIO
 import static org.kie.dmn.validation.DMNValidator.Validation.VALIDATE_MODEL;
 import static org.kie.dmn.validation.DMNValidator.Validation.VALIDATE_SCHEMA;
 
+import boughwright.text.Text;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -58,7 +59,7 @@ public final class DmnCompiler {
         for (var file : files) {
             var first = firstUse.putIfAbsent(file.namespace() + "#" + file.model(), file.file());
             if (first != null) {
-                faults.add(RulebookFault.ofFile(file.file(), 1, "The file has the same name and namespace as " + first + ": \"" + file.model() + "\"."));
+                faults.add(RulebookFault.ofFile(file.file(), 1, Text.of("rulebook.dmn.same", first, file.model())));
             }
         }
     }

@@ -1,5 +1,6 @@
 package boughwright.rulebook;
 
+import boughwright.text.Text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -131,13 +132,13 @@ public final class DrlCompiler {
             for (var rule : source.rules()) {
                 declared++;
                 if (!loaded.contains(rule.name())) {
-                    faults.add(RulebookFault.ofRule(source.file(), rule.line(), rule.name(), "The engine did not load this rule."));
+                    faults.add(RulebookFault.ofRule(source.file(), rule.line(), rule.name(), Text.of("rulebook.drl.unloaded")));
                 }
             }
         }
         if (faults.isEmpty() && declared != loaded.size()) {
             faults.add(RulebookFault.ofFile(sources.get(0).file(), 0,
-                    "The engine loaded " + loaded.size() + " rules where the files declare " + declared + "."));
+                    Text.of("rulebook.drl.count", loaded.size(), declared)));
         }
         return faults;
     }

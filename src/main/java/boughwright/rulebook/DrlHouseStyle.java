@@ -1,5 +1,6 @@
 package boughwright.rulebook;
 
+import boughwright.text.Text;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -41,20 +42,20 @@ final class DrlHouseStyle {
     private void checkFile(DrlSource source, List<RulebookFault> faults) {
         // The engine passes over a file whose ending it does not know without a word.
         if (!source.file().endsWith(".drl")) {
-            faults.add(RulebookFault.ofFile(source.file(), 0, "A rule file's name must end in .drl, or its rules are never read."));
+            faults.add(RulebookFault.ofFile(source.file(), 0, Text.of("rulebook.drl.ending")));
         }
         if (!source.packageName().equals(PACKAGE)) {
-            faults.add(RulebookFault.ofFile(source.file(), 1, "The file must begin with \"package " + PACKAGE + ";\"."));
+            faults.add(RulebookFault.ofFile(source.file(), 1, Text.of("rulebook.drl.package", PACKAGE)));
         }
         if (source.rules().isEmpty()) {
-            faults.add(RulebookFault.ofFile(source.file(), 0, "The file holds no rule."));
+            faults.add(RulebookFault.ofFile(source.file(), 0, Text.of("rulebook.drl.empty")));
         }
         var imports = IMPORT.matcher(source.header());
         while (imports.find()) {
             var name = imports.group(1);
             if (!name.endsWith(".") && !exists(name)) {
                 faults.add(RulebookFault.ofFile(source.file(), DrlSource.lineAt(source.text(), imports.start(1)),
-                        "The file imports " + name + ", which does not exist."));
+                        Text.of("rulebook.drl.import", name)));
             }
         }
     }
@@ -62,14 +63,14 @@ final class DrlHouseStyle {
     private static void checkRule(DrlSource source, DrlSource.Rule rule, List<RulebookFault> faults) {
         if (RuleName.read(rule.name()).isEmpty()) {
             faults.add(RulebookFault.ofRule(source.file(), rule.line(), rule.name(),
-                    "A rule's name is its id, a colon and a sentence, such as \"S-04: A full tree swallows colour\"."));
+                    Text.of("rulebook.drl.name")));
         }
         var bare = source.bare(rule);
-        REFUSED.forEach((pattern, message) -> {
+        REFUSED.forEach((pattern, key) -> {
             var found = pattern.matcher(bare);
             if (found.find()) {
                 int line = DrlSource.lineAt(source.text(), rule.start() + found.start());
-                faults.add(RulebookFault.ofRule(source.file(), line, rule.name(), message));
+                faults.add(RulebookFault.ofRule(source.file(), line, rule.name(), Text.of(key)));
             }
         });
     }
@@ -79,11 +80,11 @@ final class DrlHouseStyle {
         for (var source : sources) {
             for (var rule : source.rules()) {
                 RuleName.read(rule.name()).ifPresent(name -> {
-                    var place = source.file() + ", line " + rule.line();
+                    var place = Text.of("rulebook.drl.place", source.file(), String.valueOf(rule.line()));
                     var first = firstUse.putIfAbsent(name.id(), place);
                     if (first != null) {
                         faults.add(RulebookFault.ofRule(source.file(), rule.line(), rule.name(),
-                                "The id " + name.id() + " is already used in " + first + "."));
+                                Text.of("rulebook.drl.twice", name.id(), first)));
                     }
                 });
             }
@@ -101,9 +102,9 @@ final class DrlHouseStyle {
 
     private static Map<Pattern, String> refused() {
         var words = new TreeMap<String, String>();
-        words.put("\\b(?:modify|update|delete|retract)\\s*\\(", "A rule only adds findings: it must not change or remove a fact.");
-        words.put("\\bsalience\\b", "A rule must not depend on the order in which rules run: leave out \"salience\".");
-        words.put("\\bextends\\b", "A rule stands alone: write its conditions out instead of extending another rule.");
+        words.put("\\b(?:modify|update|delete|retract)\\s*\\(", "rulebook.drl.changes");
+        words.put("\\bsalience\\b", "rulebook.drl.salience");
+        words.put("\\bextends\\b", "rulebook.drl.extends");
         return words.entrySet().stream().collect(Collectors.toMap(e -> Pattern.compile(e.getKey()), Map.Entry::getValue));
     }
 }

@@ -1,5 +1,6 @@
 package boughwright.rulebook;
 
+import boughwright.text.Text;
 import java.util.regex.Pattern;
 
 /** Turns the rule engine's messages into sentences for the person who wrote the rule. What is not known here is passed on as it is. */
@@ -16,14 +17,14 @@ final class EngineWords {
     static String plain(String message) {
         var unread = UNREAD.matcher(message);
         if (unread.matches()) {
-            return "The condition \"" + unread.group(1) + "\" asks for something that this kind of fact does not have.";
+            return Text.of("rulebook.words.condition", unread.group(1));
         }
         var noField = NO_FIELD.matcher(message);
         if (noField.matches()) {
-            return noField.group(2) + " has no \"" + noField.group(1) + "\".";
+            return Text.of("rulebook.words.field", noField.group(2), noField.group(1));
         }
         var text = IN_RULE.matcher(PARSER_CODE.matcher(message).replaceFirst("")).replaceFirst("");
-        return PARSER_CODE.matcher(message).find() ? "The rule cannot be read here: " + text + "." : text;
+        return PARSER_CODE.matcher(message).find() ? Text.of("rulebook.words.here", text) : text;
     }
 
     /** The piece of the rule that the message quotes, to find its line; empty when it quotes none. */

@@ -1,5 +1,6 @@
 package boughwright.rulebook;
 
+import boughwright.text.Text;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -90,10 +91,9 @@ public record NumberInterval(BigDecimal from, boolean fromIncluded, BigDecimal t
     /** In words that follow a column's name: "from 8 to below 10", "above 12, up to 20", "of 8". */
     String words() {
         if (from.compareTo(to) == 0) {
-            return "of " + plain(from);
+            return Text.of("rulebook.range.single", plain(from));
         }
-        var end = (toIncluded ? "to " : "to below ") + plain(to);
-        return fromIncluded ? "from " + plain(from) + " " + end : "above " + plain(from) + ", " + (toIncluded ? "up to " : "below ") + plain(to);
+        return Text.of("rulebook.range." + (fromIncluded ? "from-" : "above-") + (toIncluded ? "to" : "below"), plain(from), plain(to));
     }
 
     static String plain(BigDecimal number) {

@@ -1,5 +1,6 @@
 package boughwright.rulebook;
 
+import boughwright.text.Text;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -27,16 +28,17 @@ final class RowProbe {
 
     private void check(WrittenTable table, WrittenTable.Row row, Map<String, Object> sample) {
         var evaluation = engine.evaluate(table, sample);
-        var at = sample.entrySet().stream().map(input -> input.getKey() + " " + shown(input.getValue())).collect(Collectors.joining(" and "));
+        var at = sample.entrySet().stream().map(input -> input.getKey() + " " + shown(input.getValue())).collect(Collectors.joining(Text.of("rulebook.probe.and")));
         if (!evaluation.rows().equals(List.of(row.number()))) {
-            fault(table, row, "does not answer alone for " + at);
+            fault(table, row, Text.of("rulebook.probe.alone", at));
         } else if (!evaluation.problems().isEmpty()) {
-            fault(table, row, "gives no answer for " + at + ": " + evaluation.problems().get(0));
+            fault(table, row, Text.of("rulebook.probe.none", at, evaluation.problems().get(0)));
         } else {
             for (var output : table.outputs()) {
                 var value = evaluation.values().get(output.name());
                 if (!fits(output.kind(), value)) {
-                    fault(table, row, "gives " + (value == null ? "nothing" : shown(value)) + " for " + output.name() + ", which must be " + wanted(output.kind()));
+                    fault(table, row, Text.of("rulebook.probe.kind", value == null ? Text.of("rulebook.probe.nothing") : shown(value),
+                            output.name(), wanted(output.kind())));
                 }
             }
         }
@@ -79,11 +81,11 @@ final class RowProbe {
     }
 
     private static String wanted(WrittenTable.Kind kind) {
-        return switch (kind) {
-            case NUMBER -> "a number";
-            case TEXT -> "a text in quotes";
-            case YES_OR_NO -> "true or false";
-        };
+        return Text.of(switch (kind) {
+            case NUMBER -> "rulebook.kind.number";
+            case TEXT -> "rulebook.kind.text";
+            case YES_OR_NO -> "rulebook.kind.yes-or-no";
+        });
     }
 
     private static String shown(Object value) {
@@ -94,6 +96,6 @@ final class RowProbe {
     }
 
     private void fault(WrittenTable table, WrittenTable.Row row, String what) {
-        faults.add(new RulebookFault(table.file(), row.line(), table.name(), List.of(row.number()), "Row " + row.number() + " " + what + "."));
+        faults.add(new RulebookFault(table.file(), row.line(), table.name(), List.of(row.number()), Text.of("rulebook.row", row.number(), what)));
     }
 }

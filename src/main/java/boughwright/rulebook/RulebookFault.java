@@ -1,5 +1,6 @@
 package boughwright.rulebook;
 
+import boughwright.text.Text;
 import java.util.Comparator;
 import java.util.List;
 
@@ -22,6 +23,15 @@ public record RulebookFault(String file, int line, String part, List<Integer> ro
 
     public RulebookFault {
         rows = rows.stream().sorted().distinct().toList();
+    }
+
+    /** Where and what, in one sentence. */
+    public String sentence() {
+        if (line == 0) {
+            return Text.of("rulebook.fault", file, message);
+        }
+        return part.isEmpty() ? Text.of("rulebook.fault.line", file, String.valueOf(line), message)
+                : Text.of("rulebook.fault.part", file, String.valueOf(line), part, message);
     }
 
     static RulebookFault ofFile(String file, int line, String message) {

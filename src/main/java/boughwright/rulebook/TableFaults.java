@@ -1,5 +1,6 @@
 package boughwright.rulebook;
 
+import boughwright.text.Text;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,15 +42,15 @@ final class TableFaults {
         var table = tableOf(message);
         switch (message.getMessageType()) {
             case DECISION_TABLE_GAP, DECISION_TABLE_OVERLAP_HITPOLICY_UNIQUE -> addAnalysis((DMNDTAnalysisMessage) message, table);
-            case DECISION_TABLE_ANALYSIS_ERROR -> addAt(message, table, "Whether the rows leave gaps or overlap could not be found out: ");
-            default -> addAt(message, table, "");
+            case DECISION_TABLE_ANALYSIS_ERROR -> addAt(message, table, "rulebook.analysis");
+            default -> addAt(message, table, "rulebook.engine");
         }
     }
 
     /** A table's messages all carry the whole analysis, one message for each gap: it is told once. */
     private void addAnalysis(DMNDTAnalysisMessage message, WrittenTable table) {
         if (table == null || message.getAnalysis().getDdtaTable() == null) {
-            addAt(message, table, "");
+            addAt(message, table, "rulebook.engine");
             return;
         }
         if (analysed.add(table.name())) {
@@ -59,12 +60,12 @@ final class TableFaults {
         }
     }
 
-    private void addAt(DMNMessage message, WrittenTable table, String beginning) {
+    private void addAt(DMNMessage message, WrittenTable table, String key) {
         var text = message.getText().replaceFirst("^DMN: ", "").replaceFirst(" \\([^()]*\\)\\s*$", "");
         var reference = message.getSourceReference();
         int line = reference instanceof DMNModelInstrumentedBase element && element.getLocation() != null ? element.getLocation().getLineNumber() : 0;
         List<Integer> rows = table == null ? List.of() : table.rows().stream().filter(row -> row.line() == line).map(WrittenTable.Row::number).toList();
-        faults.add(new RulebookFault(file.file(), Math.max(0, line), table == null ? "" : table.name(), rows, beginning + text));
+        faults.add(new RulebookFault(file.file(), Math.max(0, line), table == null ? "" : table.name(), rows, Text.of(key, text)));
     }
 
     private WrittenTable tableOf(DMNMessage message) {
@@ -97,8 +98,7 @@ final class TableFaults {
             var rows = new TreeSet<>(before);
             rows.addAll(after);
             var where = words(gap);
-            var beside = rows.isEmpty() ? "No row" : listed(rows) + (rows.size() == 1 ? " leaves" : " leave") + " a gap: no row";
-            add(rows, beside + " answers for " + where + ".");
+            add(rows, rows.isEmpty() ? Text.of("rulebook.gap.alone", where) : Text.of("rulebook.gap", listed(rows), rows.size(), where));
         }
 
         void overlap(Overlap overlap) {
@@ -106,7 +106,7 @@ final class TableFaults {
                 return;
             }
             var rows = new TreeSet<>(overlap.getRules());
-            add(rows, listed(rows) + (rows.size() == 2 ? " both" : " all") + " answer for " + words(overlap.getOverlap()) + "; only one may.");
+            add(rows, Text.of("rulebook.overlap", listed(rows), rows.size(), words(overlap.getOverlap())));
         }
 
         private void add(TreeSet<Integer> rows, String message) {
@@ -153,7 +153,7 @@ final class TableFaults {
                     parts.add(input.name() + " " + words(input, box.getEdges().get(column)));
                 }
             }
-            return String.join(" with ", parts);
+            return String.join(Text.of("rulebook.with"), parts);
         }
 
         private String words(WrittenTable.Input input, Interval edge) {
@@ -174,10 +174,10 @@ final class TableFaults {
 
         private static String listed(TreeSet<Integer> rows) {
             if (rows.size() == 1) {
-                return "Row " + rows.first();
+                return Text.of("rulebook.rows.one", rows.first());
             }
             var all = rows.stream().map(String::valueOf).toList();
-            return "Rows " + String.join(", ", all.subList(0, all.size() - 1)) + " and " + all.get(all.size() - 1);
+            return Text.of("rulebook.rows.several", String.join(", ", all.subList(0, all.size() - 1)), all.get(all.size() - 1));
         }
     }
 }

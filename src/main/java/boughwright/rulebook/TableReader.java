@@ -1,5 +1,6 @@
 package boughwright.rulebook;
 
+import boughwright.text.Text;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -43,7 +44,7 @@ final class TableReader {
         try {
             var root = XmlElement.read(text);
             if (!root.name().equals("definitions")) {
-                faults.add(RulebookFault.ofFile(file, root.line(), "The file is not a DMN file: it begins with <" + root.name() + ">."));
+                faults.add(RulebookFault.ofFile(file, root.line(), Text.of("rulebook.dmn.root", root.name())));
                 return Optional.empty();
             }
             return Optional.of(new TableReader(file, faults).file(root, text));
@@ -61,9 +62,9 @@ final class TableReader {
         var tables = new ArrayList<WrittenTable>();
         root.all("decision").forEach(decision -> decision.first("decisionTable").ifPresentOrElse(
                 table -> tables.add(table(decision, table)),
-                () -> fault(decision.line(), decision.attribute("name"), "This decision is not a decision table.")));
+                () -> fault(decision.line(), decision.attribute("name"), Text.of("rulebook.dmn.decision"))));
         if (tables.isEmpty()) {
-            faults.add(RulebookFault.ofFile(file, 0, "The file holds no decision table."));
+            faults.add(RulebookFault.ofFile(file, 0, Text.of("rulebook.dmn.empty")));
         }
         return new TableFile(file, text, root.attribute("namespace"), root.attribute("name"), List.copyOf(tables));
     }
@@ -74,7 +75,7 @@ final class TableReader {
                 continue;
             }
             if (!KNOWN.contains(child.name())) {
-                faults.add(RulebookFault.ofFile(file, child.line(), "A rulebook holds plain decision tables only; <" + child.name() + "> is not used."));
+                faults.add(RulebookFault.ofFile(file, child.line(), Text.of("rulebook.dmn.element", child.name())));
             } else {
                 refuseUnknown(child);
             }
@@ -85,7 +86,7 @@ final class TableReader {
         var name = decision.attribute("name");
         var policy = table.attribute("hitPolicy");
         if (!policy.isEmpty() && !policy.equals("UNIQUE")) {
-            fault(table.line(), name, "The table's hit policy is " + policy + "; it must be UNIQUE, so that one row alone answers.");
+            fault(table.line(), name, Text.of("rulebook.dmn.policy", policy));
         }
         var inputs = table.all("input").map(input -> input(name, input)).toList();
         var outputs = outputs(decision, table.all("output").toList());
@@ -113,11 +114,11 @@ final class TableReader {
         Optional<NumberInterval> range = kind == WrittenTable.Kind.NUMBER ? NumberInterval.read(allowed) : Optional.empty();
         List<String> choices = kind == WrittenTable.Kind.TEXT ? texts(allowed).orElse(List.of()) : List.of();
         if (!typeOfInput.containsKey(name)) {
-            fault(input.line(), table, "The column \"" + name + "\" asks for something that is no input of this file.");
+            fault(input.line(), table, Text.of("rulebook.dmn.column", name));
         } else if (kind == WrittenTable.Kind.NUMBER && range.isEmpty()) {
-            fault(input.line(), table, "The column \"" + name + "\" must say which numbers are allowed, such as [3..20]; otherwise gaps are not seen.");
+            fault(input.line(), table, Text.of("rulebook.dmn.numbers", name));
         } else if (kind == WrittenTable.Kind.TEXT && choices.isEmpty()) {
-            fault(input.line(), table, "The column \"" + name + "\" must say which words are allowed; otherwise gaps are not seen.");
+            fault(input.line(), table, Text.of("rulebook.dmn.words", name));
         }
         return new WrittenTable.Input(name, kind, range, choices);
     }

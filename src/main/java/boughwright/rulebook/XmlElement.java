@@ -1,5 +1,6 @@
 package boughwright.rulebook;
 
+import boughwright.text.Text;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -43,7 +44,7 @@ record XmlElement(String name, String namespace, int line, Map<String, String> a
             while (reader.hasNext()) {
                 int event = reader.next();
                 if (event == XMLStreamConstants.DTD) {
-                    throw new Unreadable(reader.getLocation().getLineNumber(), "A document type (<!DOCTYPE …>) is not allowed.");
+                    throw new Unreadable(reader.getLocation().getLineNumber(), Text.of("rulebook.xml.doctype"));
                 }
                 if (event == XMLStreamConstants.START_ELEMENT) {
                     root = element(reader, 1);
@@ -53,14 +54,14 @@ record XmlElement(String name, String namespace, int line, Map<String, String> a
         } catch (XMLStreamException broken) {
             int line = broken.getLocation() == null ? 0 : Math.max(0, broken.getLocation().getLineNumber());
             var message = broken.getMessage().replaceFirst("(?s)^ParseError at .*?Message: ", "");
-            throw new Unreadable(line, "The file is not well-formed XML: " + message);
+            throw new Unreadable(line, Text.of("rulebook.xml.broken", message));
         }
     }
 
     private static XmlElement element(XMLStreamReader reader, int depth) throws XMLStreamException, Unreadable {
         int line = reader.getLocation().getLineNumber();
         if (depth > DEEPEST) {
-            throw new Unreadable(line, "The file nests more than " + DEEPEST + " elements.");
+            throw new Unreadable(line, Text.of("rulebook.xml.deep", DEEPEST));
         }
         var name = reader.getLocalName();
         var namespace = reader.getNamespaceURI() == null ? "" : reader.getNamespaceURI();
@@ -75,7 +76,7 @@ record XmlElement(String name, String namespace, int line, Map<String, String> a
                 case XMLStreamConstants.START_ELEMENT -> children.add(element(reader, depth + 1));
                 case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA -> text.append(reader.getText());
                 case XMLStreamConstants.ENTITY_REFERENCE ->
-                        throw new Unreadable(reader.getLocation().getLineNumber(), "An entity (&…;) of one's own is not allowed.");
+                        throw new Unreadable(reader.getLocation().getLineNumber(), Text.of("rulebook.xml.entity"));
                 default -> { }
             }
         }

@@ -80,6 +80,25 @@ class PlanCommandTest {
     }
 
     @Test
+    void a_rulebook_with_a_fault_is_exit_code_2_and_names_file_line_and_mend() throws IOException {
+        Path rules = folder.resolve("rules");
+        try (var files = Files.walk(Path.of("rules"))) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Path copy = rules.resolve(Path.of("rules").relativize(file));
+                Files.createDirectories(copy.getParent());
+                Files.copy(file, copy);
+            }
+        }
+        Path sprays = rules.resolve("sizing/sprays.dmn");
+        Files.writeString(sprays, Files.readString(sprays).replace("[4 .. 5)", "[4.5 .. 5)"));
+
+        assertThat(run("plan", "docs/example-brief.json", "--out", folder.resolve("plan").toString(), "--rules", rules.toString())).isEqualTo(2);
+
+        assertThat(errors()).contains("sizing/sprays.dmn, line ").contains("leave a gap: no row answers for height from 4 to below 4.5").doesNotContain("RulebookFault");
+        assertThat(folder.resolve("plan")).doesNotExist();
+    }
+
+    @Test
     void when_no_kit_fits_the_exit_code_is_3_and_the_proposal_holds_the_conflict() throws IOException {
         Path target = folder.resolve("plan");
 

@@ -69,7 +69,7 @@ class RuleFilesTest {
     void a_file_that_the_engine_would_skip_is_a_fault(String name) {
         Map<String, String> renamed = new TreeMap<>(RULES);
         renamed.put(name, renamed.remove(SAFETY));
-        assertThat(onlyFault(renamed)).isEqualTo(RulebookFault.ofFile(name, 0, "A rule file's name must end in .drl, or its rules are never read."));
+        assertThat(onlyFault(renamed)).isEqualTo(RulebookFault.ofFile(name, 0, "A rule file’s name must end in .drl, or its rules are never read."));
     }
 
     @Test
@@ -100,7 +100,7 @@ class RuleFilesTest {
 
     @Test
     void a_rule_without_an_id_is_a_fault() {
-        assertThat(onlyFault(with(RULES, SAFETY, "C-02: ", "")).message()).startsWith("A rule's name is its id, a colon and a sentence");
+        assertThat(onlyFault(with(RULES, SAFETY, "C-02: ", "")).message()).startsWith("A rule’s name is its id, a colon and a sentence");
     }
 
     @Test
