@@ -1,6 +1,7 @@
 package boughwright;
 
 import boughwright.cli.CommandLine;
+import java.util.Locale;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
 
@@ -10,6 +11,8 @@ public class Boughwright {
 
     /** Runs the command that {@code args} names, without a server or a database; starts the kiosk otherwise. */
     public static void main(String[] args) {
+        // Rules are compiled under the machine's own locale, and in some a dotless i makes "int" unknown.
+        Locale.setDefault(Locale.ENGLISH);
         if (CommandLine.understands(args)) {
             System.exit(new CommandLine(System.out, System.err).run(args));
         }

@@ -1,13 +1,14 @@
 /**
  * Boughwright, a consultation kiosk for a shop that sells Christmas-tree trim.
  *
- * <p>Package names are the steps, in order; each owns what it puts out, and imports point to the left only:
+ * <p>Package names are the steps, in order; each owns what it puts out, and imports point to the left only. The words of the
+ * needs stand before the rulebook, which answers in them, and before the kit, which reads them:
  *
  * <pre>
- *   brief ──▶ rulebook ──▶ needs ──▶ kit ──▶ layout ──▶ plan ──▶ proposal ──▶ consultation ──▶ ui · api
- *             (Drools)               (CBC)  (geometry)          (all of it)   (saved)          cli
- *                                      ▲                  drawing · document
- *                                  catalogue              (pictures, pages)
+ *   brief ──▶ needs ◀── rulebook     kit ──▶ layout ──▶ plan ──▶ proposal ──▶ consultation ──▶ ui · api
+ *               │       (Drools)      ▲     (geometry)           (all of it)  (saved)          cli
+ *               └─────────────────────┤ (CBC)              drawing · document
+ *                                 catalogue                (pictures, pages)
  *   measure · colour · text: what every step shares
  * </pre>
  *

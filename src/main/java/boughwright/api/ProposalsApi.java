@@ -16,7 +16,6 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import java.net.URI;
 import java.util.List;
-import java.util.Map;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ProblemDetail;
@@ -58,10 +57,7 @@ class ProposalsApi {
     ResponseEntity<?> make(@RequestBody(required = false) String brief) {
         String text = brief == null ? "" : brief;
         if (text.length() > LONGEST_BRIEF) {
-            ProblemDetail problem = ProblemDetail.forStatusAndDetail(HttpStatus.PAYLOAD_TOO_LARGE, Text.of("api.too-long", LONGEST_BRIEF));
-            problem.setTitle(Text.of("api.bad-brief.title"));
-            problem.setProperty("field", "brief");
-            return ResponseEntity.of(problem).build();
+            return problem(HttpStatus.PAYLOAD_TOO_LARGE, "brief", Text.of("api.bad-brief.title"), Text.of("api.too-long", LONGEST_BRIEF));
         }
         Outcome outcome = shop.designer().propose(text, Adjustments.NONE, Designer.SEED);
         if (outcome instanceof Outcome.BadBrief bad) {
@@ -84,19 +80,26 @@ class ProposalsApi {
         return consultations.open(code)
                 .<ResponseEntity<?>>map(saved -> ResponseEntity.status(saved.fits() ? HttpStatus.OK : HttpStatus.UNPROCESSABLE_ENTITY)
                         .contentType(MediaType.APPLICATION_JSON).body(saved.proposal()))
-                .orElseGet(() -> {
-                    ProblemDetail problem = ProblemDetail.forStatusAndDetail(HttpStatus.NOT_FOUND, Text.of("api.no-code", code));
-                    problem.setTitle(Text.of("api.no-code.title"));
-                    problem.setProperty("field", "code");
-                    return ResponseEntity.of(problem).build();
-                });
+                .orElseGet(() -> problem(HttpStatus.NOT_FOUND, "code", Text.of("api.no-code.title"), Text.of("api.no-code", code)));
     }
 
-    private static ResponseEntity<?> problem(List<BriefFault> faults) {
+    /** A problem detail (RFC 9457) with the field that it is about. */
+    static ResponseEntity<?> problem(HttpStatus status, String field, String title, String detail) {
+        ProblemDetail problem = ProblemDetail.forStatusAndDetail(status, detail);
+        problem.setTitle(title);
+        problem.setProperty("field", field);
+        return ResponseEntity.of(problem).build();
+    }
+
+    /** One fault as other programs read it. */
+    record Fault(String field, String value, String mend) {
+    }
+
+    static ResponseEntity<?> problem(List<BriefFault> faults) {
         ProblemDetail problem = ProblemDetail.forStatusAndDetail(HttpStatus.BAD_REQUEST, faults.get(0).sentence());
         problem.setTitle(Text.of("api.bad-brief.title"));
         problem.setProperty("field", faults.get(0).field());
-        problem.setProperty("faults", faults.stream().map(f -> Map.of("field", f.field(), "value", f.value(), "mend", f.mend())).toList());
+        problem.setProperty("faults", faults.stream().map(f -> new Fault(f.field(), f.value(), f.mend())).toList());
         return ResponseEntity.of(problem).build();
     }
 }

@@ -191,7 +191,7 @@ public final class BriefReader {
             return owned;
         }
         if (!node.isArray() || node.size() > MOST_OWNED) {
-            faults.add(BriefFault.wrong("owned", node.isArray() ? node.size() + " entries" : node.toString(),
+            faults.add(BriefFault.wrong("owned", node.isArray() ? String.valueOf(node.size()) : node.toString(),
                     Text.of("brief.owned.mend", String.valueOf(MOST_OWNED))));
             return owned;
         }

@@ -21,6 +21,7 @@ import com.fasterxml.jackson.dataformat.csv.CsvMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvParser;
 import java.io.IOException;
 import java.io.Reader;
+import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.HashMap;
@@ -60,8 +61,21 @@ public final class CatalogueReader {
         this.currency = currency;
     }
 
-    /** Reads to the end and leaves the reader open. Broken text is a fault; a broken stream is an exception. */
-    public CatalogueReading read(Reader csv) {
+    /** Reads a text that is in memory already. */
+    public CatalogueReading read(String csv) {
+        try {
+            return read(new StringReader(csv));
+        } catch (IOException e) {
+            throw new IllegalStateException("a text in memory does not break", e);
+        }
+    }
+
+    /**
+     * Reads to the end and leaves the reader open. Broken text is a fault.
+     *
+     * @throws IOException when the stream breaks, or its bytes are not of its character set
+     */
+    public CatalogueReading read(Reader csv) throws IOException {
         List<CatalogueFault> faults = new ArrayList<>();
         List<Product> products = new ArrayList<>();
         Map<String, Integer> lineOfSku = new HashMap<>();
@@ -91,6 +105,9 @@ public final class CatalogueReader {
         }
         if (header == null && faults.isEmpty()) {
             faults.add(new CatalogueFault(1, "", "", Text.of("catalogue.empty", String.join(",", COLUMNS))));
+        }
+        if (faults.isEmpty() && products.isEmpty()) {
+            faults.add(new CatalogueFault(1, "", "", Text.of("catalogue.no-products")));
         }
         return faults.isEmpty() ? new CatalogueReading.Read(new Catalogue(products)) : new CatalogueReading.Faulty(List.copyOf(faults));
     }

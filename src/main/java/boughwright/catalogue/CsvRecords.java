@@ -3,7 +3,6 @@ package boughwright.catalogue;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -33,17 +32,13 @@ final class CsvRecords {
     }
 
     /** All records but empty lines. A byte order mark at the beginning, which spreadsheets like to write, is passed over. */
-    static List<Entry> of(Reader csv) {
-        try {
-            StringWriter all = new StringWriter();
-            csv.transferTo(all);
-            String text = all.toString();
-            CsvRecords records = new CsvRecords(text.startsWith("\uFEFF") ? text.substring(1) : text);
-            records.cut();
-            return List.copyOf(records.entries);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+    static List<Entry> of(Reader csv) throws IOException {
+        StringWriter all = new StringWriter();
+        csv.transferTo(all);
+        String text = all.toString();
+        CsvRecords records = new CsvRecords(text.startsWith("\uFEFF") ? text.substring(1) : text);
+        records.cut();
+        return List.copyOf(records.entries);
     }
 
     private void cut() {

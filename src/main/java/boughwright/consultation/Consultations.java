@@ -1,6 +1,7 @@
 package boughwright.consultation;
 
 import boughwright.needs.Adjustments;
+import boughwright.proposal.Designer;
 import boughwright.proposal.Outcome;
 import boughwright.proposal.ProposalJson;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -48,10 +49,31 @@ public class Consultations {
         throw new IllegalStateException("no free code was found in " + TRIES + " tries");
     }
 
-    /** Saves as the next revision of a code that exists. */
+    /** Saves as the next revision of a code that exists; of two who change it at once, the later has the last word. */
     public Saved go(String code, String brief, Outcome outcome) {
-        int last = open(code).orElseThrow(() -> new IllegalArgumentException("no consultation " + code)).revision();
-        return save(code, last + 1, brief, outcome);
+        for (int i = 0; i < TRIES; i++) {
+            int last = open(code).orElseThrow(() -> new IllegalArgumentException("no consultation " + code)).revision();
+            try {
+                return save(code, last + 1, brief, outcome);
+            } catch (DuplicateKeyException taken) {
+                // Another tablet was faster; its revision stays, ours follows it.
+            }
+        }
+        throw new IllegalStateException("no free revision of " + code + " was found in " + TRIES + " tries");
+    }
+
+    /**
+     * Works a kept consultation out again. What comes of it is what was kept, unless catalogue, stock or house rules have changed
+     * since: then it is kept as a new revision, so that screen, print and interface always show the same.
+     */
+    public Optional<Reopened> reopen(String code, Designer designer) {
+        return open(code).map(saved -> {
+            Outcome outcome = designer.propose(saved.brief(), saved.adjustments(), saved.seed());
+            if (outcome instanceof Outcome.BadBrief || text(saved.code(), outcome).equals(saved.proposal())) {
+                return new Reopened(saved, outcome, false);
+            }
+            return new Reopened(go(saved.code(), saved.brief(), outcome), outcome, true);
+        });
     }
 
     /** The newest revision; the code may be typed with spaces and in capitals. */
@@ -61,15 +83,13 @@ public class Consultations {
     }
 
     private Saved save(String code, int revision, String brief, Outcome outcome) {
-        Saved saved;
-        if (outcome instanceof Outcome.Made made) {
-            saved = new Saved(code, revision, brief, made.proposal().adjustments(), made.proposal().seed(), true,
-                    withCode(code, ProposalJson.of(made.proposal())));
-        } else if (outcome instanceof Outcome.NoKitFits none) {
-            saved = new Saved(code, revision, brief, none.adjustments(), none.seed(), false, withCode(code, ProposalJson.of(none)));
-        } else {
+        if (outcome instanceof Outcome.BadBrief) {
             throw new IllegalArgumentException("a brief with faults is not saved");
         }
+        Saved saved = outcome instanceof Outcome.Made made
+                ? new Saved(code, revision, brief, made.proposal().adjustments(), made.proposal().seed(), true, text(code, outcome))
+                : new Saved(code, revision, brief, ((Outcome.NoKitFits) outcome).adjustments(), ((Outcome.NoKitFits) outcome).seed(), false,
+                        text(code, outcome));
         database.sql("""
                         insert into proposal (code, revision, made_at, brief, adjustments, seed, outcome, proposal)
                         values (:code, :revision, :made, :brief, :adjustments, :seed, :outcome, :proposal)""")
@@ -80,7 +100,13 @@ public class Consultations {
         return saved;
     }
 
-    private static String withCode(String code, ObjectNode proposal) {
+    private static String text(String code, Outcome outcome) {
+        ObjectNode proposal;
+        if (outcome instanceof Outcome.Made made) {
+            proposal = ProposalJson.of(made.proposal());
+        } else {
+            proposal = ProposalJson.of((Outcome.NoKitFits) outcome);
+        }
         ObjectNode coded = JSON.createObjectNode();
         coded.put("code", code);
         coded.setAll(proposal);

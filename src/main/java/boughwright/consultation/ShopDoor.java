@@ -5,6 +5,9 @@ import boughwright.needs.Adjustments;
 import boughwright.proposal.Designer;
 import boughwright.proposal.Shop;
 import boughwright.rulebook.RulebookFault;
+import boughwright.text.Text;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -35,7 +38,6 @@ public class ShopDoor {
 
     ShopDoor(@Value("${boughwright.rules}") String rules, @Value("${boughwright.catalogue}") String catalogue) {
         Thread opening = new Thread(() -> open(path(rules), path(catalogue)), "opening the shop");
-        opening.setDaemon(true);
         opening.start();
     }
 
@@ -55,6 +57,10 @@ public class ShopDoor {
             } else if (opening instanceof Shop.Opening.BadCatalogue bad) {
                 refuse(bad.faults().stream().map(CatalogueFault::sentence).toList());
             }
+        } catch (NoSuchFileException e) {
+            refuse(List.of(Text.of("cli.no-file", e.getFile())));
+        } catch (CharacterCodingException e) {
+            refuse(List.of(Text.of("cli.not-utf8")));
         } catch (Exception | LinkageError e) {
             LOG.error("The shop could not be opened", e);
             designer.completeExceptionally(e);

@@ -4,6 +4,7 @@ import boughwright.brief.Brief;
 import boughwright.measure.Length;
 import boughwright.measure.Units;
 import boughwright.needs.Role;
+import boughwright.proposal.Phrases;
 import boughwright.text.Text;
 
 /** Words and figures that several pages share. */
@@ -17,9 +18,8 @@ final class Wording {
 
     /** A Woodland tree of 9 ft. */
     static String title(Brief brief) {
-        String look = brief.look().title();
-        boolean vowel = !look.isEmpty() && "AEIOaeio".indexOf(look.charAt(0)) >= 0;
-        return Text.of(vowel ? "document.title.an" : "document.title.a", look, length(brief.tree().height(), brief.units()));
+        String height = brief.tree().height().show(brief.units());
+        return Phrases.title(brief).replace(height, bound(height));
     }
 
     static String length(double metres, Units units) {
@@ -41,12 +41,7 @@ final class Wording {
     }
 
     static String duration(int minutes) {
-        if (minutes < 60) {
-            return bound(Text.of("document.minutes", String.valueOf(minutes)));
-        }
-        String hours = String.valueOf(minutes / 60);
-        return bound(minutes % 60 == 0 ? Text.of("document.hours", hours)
-                : Text.of("document.hours.minutes", hours, String.valueOf(minutes % 60)));
+        return bound(Phrases.duration(minutes));
     }
 
     /** 3 rolls, 1 stem. */

@@ -38,7 +38,7 @@ final class KitProgramme {
     record Solution(Map<Slot, Candidate> chosen, DesignScore score, double bound) {
     }
 
-    /** The relative gap at which the search may stop. */
+    /** The relative gap at which the search for the best may stop; the cheapest is told to the cent, so it is found exactly. */
     private static final double GAP = 0.002;
     private static final long TIME_LIMIT_MILLIS = 8_000;
 
@@ -90,7 +90,7 @@ final class KitProgramme {
                 choices.forEach(c -> objective.setCoefficient(c.variable(), c.candidate().coins() / 100.0));
                 objective.setMinimization();
             }
-            return run();
+            return run(aim);
         } finally {
             solver.delete();
         }
@@ -230,10 +230,10 @@ final class KitProgramme {
         list.forEach(c -> constraint.setCoefficient(c.variable(), 1));
     }
 
-    private Optional<Solution> run() {
+    private Optional<Solution> run(Aim aim) {
         solver.setTimeLimit(TIME_LIMIT_MILLIS);
         MPSolverParameters parameters = new MPSolverParameters();
-        parameters.setDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, GAP);
+        parameters.setDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, aim == Aim.BEST ? GAP : 0);
         MPSolver.ResultStatus status = solver.solve(parameters);
         parameters.delete();
         if (status == MPSolver.ResultStatus.INFEASIBLE) {

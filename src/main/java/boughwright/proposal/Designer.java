@@ -28,7 +28,6 @@ import boughwright.plan.Stepladder;
 import boughwright.rulebook.Rulebook;
 import boughwright.text.Text;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -138,13 +137,9 @@ public final class Designer {
     }
 
     private Optional<LightLoad> lightLoad(Kit kit) {
-        Map<String, LightLoad> loads = new HashMap<>();
-        for (KitLine line : kit.lines()) {
-            if (line.role() == Role.LIGHT_STRING) {
-                Product.Lights lights = catalogue.product(line.sku()).orElseThrow().lights().orElseThrow();
-                loads.put(line.sku(), new LightLoad(line.quantity(), lights.watts(), lights.runLimit()));
-            }
-        }
-        return loads.values().stream().findFirst();
+        return kit.lines().stream().filter(l -> l.role() == Role.LIGHT_STRING).findFirst().map(line -> {
+            Product.Lights lights = catalogue.product(line.sku()).orElseThrow().lights().orElseThrow();
+            return new LightLoad(line.quantity(), lights.watts(), lights.runLimit());
+        });
     }
 }

@@ -1,15 +1,20 @@
 package boughwright.rulebook;
 
+import boughwright.brief.Abundance;
 import boughwright.brief.Fullness;
 import boughwright.brief.SeenFrom;
 import boughwright.brief.Tree;
+import boughwright.brief.Word;
 import boughwright.measure.Length;
 import boughwright.measure.Units;
 import boughwright.needs.AccentChoice;
 import boughwright.needs.RibbonMeasures;
 import boughwright.text.Text;
+import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -30,6 +35,9 @@ final class Completeness {
             table(tables, quantity, "Abundance factor", Set.of("Abundance factor"), faults);
             table(tables, quantity, "Policy", Set.of("rounding", "least", "girth"), faults);
         }
+        if (faults.isEmpty()) {
+            questions(tables, faults);
+        }
         for (Length height : HEIGHTS) {
             Tree tree = new Tree(height, Tree.usualDiameter(height, Fullness.MEDIUM), Fullness.MEDIUM, SeenFrom.WALL, false, false);
             if (rules.run(List.of(tree), RibbonMeasures.class).size() != 1) {
@@ -40,6 +48,36 @@ final class Completeness {
             }
         }
         return faults;
+    }
+
+    /** Asks all that sizing will ever ask, at the least, the greatest and some heights between. */
+    private static void questions(DmnTables tables, List<RulebookFault> faults) {
+        for (Quantity quantity : Quantity.values()) {
+            List<Map<String, String>> kinds = switch (quantity) {
+                case FILLER_BALLS -> Sizer.DIAMETERS.stream().map(d -> Map.of("diameter", d)).toList();
+                case FEATURE_ORNAMENTS -> Sizer.SIZES.stream().map(s -> Map.of("size", s)).toList();
+                default -> List.of(Map.of());
+            };
+            for (Length height : HEIGHTS) {
+                kinds.forEach(kind -> {
+                    Map<String, Object> inputs = new HashMap<>(kind);
+                    inputs.put("height", BigDecimal.valueOf(height.feet()));
+                    ask(tables, quantity, "Base", inputs, faults);
+                });
+            }
+            Word.words(Fullness.class).forEach(w -> ask(tables, quantity, "Fullness factor", Map.of("fullness", w), faults));
+            Word.words(SeenFrom.class).forEach(w -> ask(tables, quantity, "Seen-from factor", Map.of("seen from", w), faults));
+            Word.words(Abundance.class).forEach(w -> ask(tables, quantity, "Abundance factor", Map.of("abundance", w), faults));
+        }
+    }
+
+    private static void ask(DmnTables tables, Quantity quantity, String table, Map<String, ?> inputs, List<RulebookFault> faults) {
+        try {
+            tables.ask(quantity.file(), table, inputs);
+        } catch (IllegalArgumentException e) {
+            faults.add(new RulebookFault(quantity.file(), tables.table(quantity.file(), table).line(), table, List.of(),
+                    Text.of("rulebook.unanswered", inputs.toString())));
+        }
     }
 
     private static void table(DmnTables tables, Quantity quantity, String name, Set<String> outputs, List<RulebookFault> faults) {

@@ -3,6 +3,7 @@ package boughwright.rulebook;
 import boughwright.text.Text;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -64,7 +65,7 @@ public final class DrlCompiler {
         texts.forEach((path, text) -> {
             var place = DrlHouseStyle.PACKAGE.replace('.', '/') + "/" + paths.size() + "-" + path.substring(path.lastIndexOf('/') + 1);
             paths.put(place, path);
-            files.write("src/main/resources/" + place, text);
+            files.write("src/main/resources/" + place, ascii(text));
         });
         try {
             var results = kie.newKieBuilder(files, EngineLoader.CLASSES).buildAll(ExecutableModelProject.class).getResults();
@@ -84,6 +85,16 @@ public final class DrlCompiler {
         } finally {
             kie.getRepository().removeKieModule(id);
         }
+    }
+
+    /**
+     * The text with every other character as a Java escape: the engine hands it through the machine's own character set, which on a
+     * bare server is often not UTF-8.
+     */
+    private static String ascii(String text) {
+        StringBuilder plain = new StringBuilder(text.length());
+        text.chars().forEach(c -> plain.append(c < 128 ? String.valueOf((char) c) : String.format(Locale.ROOT, "\\u%04x", c)));
+        return plain.toString();
     }
 
     private static Problem problem(Message message, Map<String, String> paths) {

@@ -35,13 +35,18 @@ public record Edition(String id, String title, String shop, List<String> sizing,
         for (JsonNode l : root.required("looks")) {
             looks.add(new Look(text(l, "id"), text(l, "title"), text(l, "blurb"), text(l, "palette"), texts(l, "textures"), texts(l, "finishes")));
         }
-        ShopChoices choices = new ShopChoices(looks, palettes, Currency.getInstance(text(root, "currency")));
+        ShopChoices choices = new ShopChoices(looks, palettes, currency(text(root, "currency")));
         for (Look look : looks) {
             if (choices.palette(look.palette()).isEmpty()) {
                 throw new IllegalArgumentException("the look " + look.id() + " names the palette " + look.palette() + ", which is not listed");
             }
         }
         return new Edition(text(root, "id"), text(root, "title"), text(root, "shop"), texts(root, "sizing"), texts(root, "rules"), choices);
+    }
+
+    private static Currency currency(String code) {
+        return Currency.getAvailableCurrencies().stream().filter(c -> c.getCurrencyCode().equals(code)).findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("not a currency of ISO 4217: " + code));
     }
 
     private static String text(JsonNode node, String field) {

@@ -31,6 +31,8 @@ final class Sizer {
         FEATURES.put("larger", Length.ofMillimetres(170));
     }
 
+    static final List<String> DIAMETERS = List.copyOf(BALLS.keySet());
+    static final List<String> SIZES = List.copyOf(FEATURES.keySet());
     private static final int FACE_FLOWERS = 2;
 
     private final Sizing sizing;

@@ -1,12 +1,14 @@
 package boughwright.ui;
 
 import boughwright.brief.Brief;
+import boughwright.brief.BriefFault;
 import boughwright.consultation.Consultations;
-import boughwright.consultation.Saved;
+import boughwright.consultation.Reopened;
 import boughwright.consultation.ShopDoor;
 import boughwright.kit.Kit;
 import boughwright.measure.Money;
 import boughwright.proposal.Outcome;
+import boughwright.proposal.Phrases;
 import boughwright.proposal.Proposal;
 import boughwright.text.Text;
 import com.vaadin.flow.component.html.Anchor;
@@ -26,6 +28,7 @@ import com.vaadin.flow.router.HasUrlParameter;
 import com.vaadin.flow.router.OptionalParameter;
 import com.vaadin.flow.router.Route;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Optional;
 
 /** The proposal: the dressed tree, the kit line by line with its reasons, what it costs, how to put it up. */
@@ -40,6 +43,7 @@ class ProposalView extends Screen implements HasUrlParameter<String>, HasDynamic
     private Proposing proposing;
     private Side side = Side.KIT;
     private boolean fitted = true;
+    private boolean moved;
     private final Stage stage = new Stage();
 
     ProposalView(ShopDoor shop, Consultations consultations) {
@@ -55,18 +59,25 @@ class ProposalView extends Screen implements HasUrlParameter<String>, HasDynamic
 
     @Override
     public void setParameter(BeforeEvent event, @OptionalParameter String code) {
-        Optional<Saved> saved = code == null ? Optional.empty() : consultations.open(code);
-        if (saved.isEmpty()) {
-            removeAll();
-            H1 sorry = new H1(Text.of("api.no-code.title"));
-            Main main = new Main(sorry, new Paragraph(Text.of("api.no-code", code == null ? "" : code)),
-                    new Anchor("", Text.of("proposal.new")));
-            main.addClassName("lost");
-            add(main);
-            return;
+        Optional<Reopened> reopened = code == null ? Optional.empty() : consultations.reopen(code, shop.designer());
+        if (reopened.isEmpty()) {
+            sorry(Text.of("api.no-code.title"), List.of(Text.of("api.no-code", code == null ? "" : code)));
+        } else if (reopened.get().outcome() instanceof Outcome.BadBrief bad) {
+            sorry(Text.of("proposal.stale"), bad.faults().stream().map(BriefFault::sentence).toList());
+        } else {
+            proposing = new Proposing(shop.designer(), consultations, reopened.get());
+            moved = reopened.get().moved();
+            show();
         }
-        proposing = new Proposing(shop.designer(), consultations, saved.get());
-        show();
+    }
+
+    private void sorry(String title, List<String> sentences) {
+        removeAll();
+        Main main = new Main(new H1(title));
+        sentences.forEach(s -> main.add(new Paragraph(s)));
+        main.add(new Anchor("", Text.of("proposal.new")));
+        main.addClassName("lost");
+        add(main);
     }
 
     private void show() {
@@ -123,9 +134,12 @@ class ProposalView extends Screen implements HasUrlParameter<String>, HasDynamic
     private Div title(Proposal proposal) {
         Brief brief = proposal.brief();
         long products = proposal.kit().lines().stream().map(l -> l.sku()).distinct().count();
-        Paragraph words = new Paragraph(Text.of("proposal.words", products, proposal.plan().minutes() / 60, proposal.plan().minutes() % 60));
+        Paragraph words = new Paragraph(Text.of("proposal.words", products, Phrases.duration(proposal.plan().minutes())));
         words.addClassName("soft");
-        Div title = new Div(new H1(Text.of("proposal.title", brief.look().title(), brief.tree().height().show(brief.units()))), words);
+        Div title = new Div(new H1(Phrases.title(brief)), words);
+        if (moved) {
+            title.add(new Paragraph(Text.of("proposal.moved")));
+        }
         title.addClassName("title");
         return title;
     }

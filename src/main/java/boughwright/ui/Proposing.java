@@ -3,6 +3,7 @@ package boughwright.ui;
 import boughwright.brief.Abundance;
 import boughwright.catalogue.Product;
 import boughwright.consultation.Consultations;
+import boughwright.consultation.Reopened;
 import boughwright.consultation.Saved;
 import boughwright.needs.Adjustments;
 import boughwright.needs.Need;
@@ -33,11 +34,12 @@ final class Proposing {
     private Saved saved;
     private Outcome outcome;
 
-    Proposing(Designer designer, Consultations consultations, Saved saved) {
+    /** @param reopened with a proposal or a conflict; a kept brief that can no longer be read has nothing to change */
+    Proposing(Designer designer, Consultations consultations, Reopened reopened) {
         this.designer = designer;
         this.consultations = consultations;
-        this.saved = saved;
-        this.outcome = designer.propose(saved.brief(), saved.adjustments(), saved.seed());
+        this.saved = reopened.saved();
+        this.outcome = reopened.outcome();
     }
 
     Saved saved() {
@@ -81,9 +83,8 @@ final class Proposing {
         Needs needs = needs();
         Need need = needs.need(needId).orElseThrow();
         int quantity = need.unit() == Unit.BULB ? pieces * bulbs(need) : pieces;
-        if (quantity <= Adjustments.MOST) {
-            adjust(quantity == need.computed() ? saved.adjustments().withoutQuantity(needId) : saved.adjustments().withQuantity(needId, quantity));
-        }
+        quantity = Math.min(quantity, Adjustments.MOST);
+        adjust(quantity == need.computed() ? saved.adjustments().withoutQuantity(needId) : saved.adjustments().withQuantity(needId, quantity));
     }
 
     private int bulbs(Need need) {

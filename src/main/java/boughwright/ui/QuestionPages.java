@@ -9,7 +9,6 @@ import boughwright.brief.ShopChoices;
 import boughwright.catalogue.Product;
 import boughwright.consultation.ShopDoor;
 import boughwright.drawing.DressedTree;
-import boughwright.measure.Length;
 import boughwright.measure.Money;
 import boughwright.measure.Units;
 import boughwright.text.Text;
@@ -26,7 +25,8 @@ import java.util.function.Consumer;
 final class QuestionPages {
 
     private static final List<String> HEIGHTS_FEET = List.of("6 ft 6 in", "7 ft 6 in", "9 ft", "12 ft");
-    private static final List<String> HEIGHTS_METRES = List.of("1.8 m", "2.1 m", "2.4 m", "3 m");
+    private static final List<String> HEIGHTS_METRES = List.of("2 m", "2.3 m", "2.7 m", "3.6 m");
+    private static final List<String> HEIGHT_WORDS = List.of("small", "usual", "tall", "grand");
     private static final List<String> CEILINGS_FEET = List.of("8 ft", "9 ft", "10 ft", "14 ft");
     private static final List<String> CEILINGS_METRES = List.of("2.5 m", "2.8 m", "3.2 m", "4.5 m");
     private static final List<String> BUDGETS = List.of("250.00", "400.00", "650.00", "1000.00");
@@ -92,8 +92,10 @@ final class QuestionPages {
 
     private void tree(Div page) {
         Div cards = cards("four");
-        for (String height : answers.units == Units.FEET ? HEIGHTS_FEET : HEIGHTS_METRES) {
-            cards.add(Controls.card(null, height, Text.of("interview.tree.height-words." + heightClass(height)), height.equals(answers.height),
+        List<String> heights = answers.units == Units.FEET ? HEIGHTS_FEET : HEIGHTS_METRES;
+        for (int i = 0; i < heights.size(); i++) {
+            String height = heights.get(i);
+            cards.add(Controls.card(null, height, Text.of("interview.tree.height-words." + HEIGHT_WORDS.get(i)), height.equals(answers.height),
                     () -> answer(() -> answers.height = height)));
         }
         Div sizes = row("");
@@ -109,11 +111,6 @@ final class QuestionPages {
         code.addClassName("code-row");
         code.add(Controls.field("code", Text.of("interview.code"), Text.of("interview.code.example"), "", openCode));
         page.add(cards, sizes, kind, code);
-    }
-
-    private static String heightClass(String height) {
-        double feet = Length.read(height).orElseThrow().feet();
-        return feet < 7 ? "small" : feet < 8.5 ? "usual" : feet < 10.5 ? "tall" : "grand";
     }
 
     private void seenFrom(Div page) {

@@ -125,6 +125,8 @@ class ProposalsApiTest extends KioskServer {
                 HttpResponse.BodyHandlers.ofByteArray());
         assertThat(pdf.headers().firstValue("Content-Type")).hasValue("application/pdf");
         assertThat(new String(pdf.body(), 0, 5, java.nio.charset.StandardCharsets.ISO_8859_1)).isEqualTo("%PDF-");
+        assertThat(get("/api/proposals/" + code + "/plan.pdf?paper=tabloid").statusCode()).isEqualTo(400);
+        assertThat(get("/api/proposals/moss-2-fern/plan.pdf").statusCode()).isEqualTo(404);
         assertThat(get("/api/proposals/" + code + "/picklist.csv").body()).startsWith("shelf,sku,name");
         assertThat(get("/api/proposals/" + code + "/left.svg").body()).startsWith("<svg");
     }

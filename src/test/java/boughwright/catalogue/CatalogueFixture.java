@@ -1,7 +1,6 @@
 package boughwright.catalogue;
 
 import java.io.IOException;
-import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -54,7 +53,7 @@ public final class CatalogueFixture {
     }
 
     static CatalogueReading read(String csv) {
-        return new CatalogueReader(LOOKS, USD).read(new StringReader(csv));
+        return new CatalogueReader(LOOKS, USD).read(csv);
     }
 
     static List<Product> products(String csv) {

@@ -7,7 +7,9 @@ import boughwright.KioskFixture;
 import boughwright.needs.Adjustments;
 import boughwright.proposal.Designer;
 import boughwright.proposal.Outcome;
+import boughwright.proposal.Shop;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.springframework.boot.SpringApplication;
@@ -39,9 +41,27 @@ class RestartTest {
             Consultations consultations = kiosk.getBean(Consultations.class);
             assertThat(consultations.open(saved.code())).hasValue(saved);
             assertThat(consultations.open(saved.spoken())).hasValue(saved);
+            Reopened reopened = consultations.reopen(saved.code(), KioskFixture.designer()).orElseThrow();
+            assertThat(reopened.moved()).isFalse();
+            assertThat(reopened.saved()).isEqualTo(saved);
             assertThat(saved.revision()).isEqualTo(2);
             assertThat(saved.adjustments()).isEqualTo(adjustments);
             assertThat(saved.proposal()).contains("\"code\" : \"" + saved.code() + "\"");
+        }
+    }
+
+    @Test
+    void a_plan_kept_under_another_catalogue_is_worked_out_again_and_kept_anew() throws Exception {
+        Designer small = ((Shop.Opening.Open) Shop.open(Optional.empty(), Optional.of(Path.of("catalogue-samples/small.csv")))).designer();
+        try (ConfigurableApplicationContext kiosk = start()) {
+            Consultations consultations = kiosk.getBean(Consultations.class);
+            Saved saved = consultations.begin(BRIEF, KioskFixture.designer().propose(BRIEF, Adjustments.NONE, Designer.SEED));
+
+            Reopened reopened = consultations.reopen(saved.code(), small).orElseThrow();
+
+            assertThat(reopened.moved()).isTrue();
+            assertThat(reopened.saved().revision()).isEqualTo(2);
+            assertThat(consultations.open(saved.code())).hasValue(reopened.saved());
         }
     }
 }

@@ -11,7 +11,6 @@ import boughwright.kit.KitSolver;
 import boughwright.needs.Adjustments;
 import boughwright.rulebook.Rulebook;
 import java.io.IOException;
-import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -76,7 +75,7 @@ public final class ProposalFixture {
 
     public static Catalogue catalogue(String csv) {
         var looks = rulebook().choices().looks().stream().map(Look::id).collect(Collectors.toSet());
-        var reading = new CatalogueReader(looks, rulebook().choices().currency()).read(new StringReader(csv));
+        var reading = new CatalogueReader(looks, rulebook().choices().currency()).read(csv);
         if (reading instanceof CatalogueReading.Read read) {
             return read.catalogue();
         }

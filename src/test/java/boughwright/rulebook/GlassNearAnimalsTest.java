@@ -9,7 +9,6 @@ import boughwright.catalogue.Product;
 import boughwright.brief.Look;
 import boughwright.needs.Demand;
 import boughwright.needs.Trait;
-import java.io.StringReader;
 import java.util.Collections;
 import java.util.List;
 import java.util.Set;
@@ -25,7 +24,7 @@ class GlassNearAnimalsTest {
     void no_glass_of_the_season_passes_where_the_caution_promises_none(String who) {
         Rulebook rulebook = RulebookFixture.shipped();
         Set<String> looks = rulebook.choices().looks().stream().map(Look::id).collect(Collectors.toSet());
-        CatalogueReading season = new CatalogueReader(looks, rulebook.choices().currency()).read(new StringReader(CatalogueFixture.sample("season.csv")));
+        CatalogueReading season = new CatalogueReader(looks, rulebook.choices().currency()).read(CatalogueFixture.sample("season.csv"));
         List<Demand.Never> never = RulebookFixture.needs(RulebookFixture.briefWith("9 ft", List.of(), "\"household\": {\"" + who + "\": true}")).demands(Demand.Never.class);
         assertThat(((CatalogueReading.Read) season).catalogue().products())
                 .filteredOn(product -> product.values(Trait.FINISH).contains("glass") || product.values(Trait.MATERIAL).contains("glass"))

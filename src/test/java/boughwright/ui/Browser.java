@@ -29,7 +29,7 @@ final class Browser {
         assumeTrue(present || "true".equals(System.getenv("CI")), "no Chromium with its driver on this machine");
         ChromeOptions options = new ChromeOptions();
         options.setBinary(CHROMIUM.toFile());
-        options.addArguments("--headless=new", "--no-sandbox", "--use-gl=angle", "--use-angle=swiftshader",
+        options.addArguments("--headless=new", "--no-sandbox", "--disable-dev-shm-usage", "--use-gl=angle", "--use-angle=swiftshader",
                 "--enable-unsafe-swiftshader", "--disable-background-networking", "--disable-component-update",
                 "--disable-sync", "--no-first-run", "--window-size=1280,800", "--user-data-dir=" + profile);
         return new ChromeDriver(

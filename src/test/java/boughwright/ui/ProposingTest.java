@@ -21,7 +21,7 @@ class ProposingTest {
     private final SavedHere here = new SavedHere();
 
     private Proposing proposing(String brief) {
-        return new Proposing(KioskFixture.designer(), here.consultations, here.begin(brief));
+        return new Proposing(KioskFixture.designer(), here.consultations, here.reopened(brief));
     }
 
     @Test

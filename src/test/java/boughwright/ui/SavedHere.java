@@ -7,6 +7,7 @@ import static org.mockito.Mockito.mock;
 
 import boughwright.KioskFixture;
 import boughwright.consultation.Consultations;
+import boughwright.consultation.Reopened;
 import boughwright.consultation.Saved;
 import boughwright.consultation.ShopDoor;
 import boughwright.needs.Adjustments;
@@ -25,6 +26,8 @@ final class SavedHere {
     SavedHere() {
         lenient().when(shop.designer()).thenReturn(KioskFixture.designer());
         lenient().when(consultations.open(anyString())).thenAnswer(call -> Optional.ofNullable(byCode.get(call.<String>getArgument(0))));
+        lenient().when(consultations.reopen(anyString(), any())).thenAnswer(call -> Optional.ofNullable(byCode.get(call.<String>getArgument(0)))
+                .map(saved -> new Reopened(saved, KioskFixture.designer().propose(saved.brief(), saved.adjustments(), saved.seed()), false)));
         lenient().when(consultations.begin(anyString(), any())).thenAnswer(call -> keep("kelp-4-moss", 1, call.getArgument(0), call.getArgument(1)));
         lenient().when(consultations.go(anyString(), anyString(), any())).thenAnswer(call -> keep(call.getArgument(0),
                 byCode.get(call.<String>getArgument(0)).revision() + 1, call.getArgument(1), call.getArgument(2)));
@@ -35,6 +38,15 @@ final class SavedHere {
         Saved saved = new Saved(code, revision, brief, adjustments, 1, outcome instanceof Outcome.Made, "{}");
         byCode.put(code, saved);
         return saved;
+    }
+
+    /** Keeps a brief of an earlier season, whatever has become of what it asks for. */
+    void keepStale(String code, String brief) {
+        byCode.put(code, new Saved(code, 1, brief, Adjustments.NONE, 1, true, "{}"));
+    }
+
+    Reopened reopened(String brief) {
+        return consultations.reopen(begin(brief).code(), KioskFixture.designer()).orElseThrow();
     }
 
     Saved begin(String brief) {

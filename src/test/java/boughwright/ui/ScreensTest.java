@@ -152,6 +152,15 @@ class ScreensTest {
     }
 
     @Test
+    void a_kept_plan_whose_palette_is_gone_says_so_and_offers_a_new_consultation() {
+        here.keepStale("oak-9-fern", "{\"tree\": {\"height\": \"9 ft\"}, \"palette\": \"last-year\"}");
+        ProposalView view = new ProposalView(here.shop, here.consultations);
+        view.setParameter(null, "oak-9-fern");
+
+        assertThat(text(view)).contains("can no longer be made", "last-year", "Start a new consultation");
+    }
+
+    @Test
     void an_unknown_code_is_answered_kindly() {
         ProposalView view = new ProposalView(here.shop, here.consultations);
         view.setParameter(null, "oak-9-elm");
