@@ -24,6 +24,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 
 /** Proposals for other programs: the same brief, the same answer as on screen and on the command line. */
@@ -72,12 +73,12 @@ class ProposalsApi {
     }
 
     @Operation(summary = "A kept proposal again, by its code")
-    @ApiResponse(responseCode = "200", description = "The proposal, as it was given when it was made", content = @Content(
+    @ApiResponse(responseCode = "200", description = "The newest revision of the proposal, exactly as it was kept; the first is as it was given when it was made", content = @Content(
             mediaType = "application/json", schema = @Schema(ref = PROPOSAL)))
     @ApiResponse(responseCode = "404", description = "No proposal has this code", content = @Content(mediaType = "application/problem+json"))
     @GetMapping("/api/proposals/{code}")
-    ResponseEntity<?> again(@PathVariable String code) {
-        return consultations.open(code)
+    ResponseEntity<?> again(@PathVariable String code, @RequestParam(required = false) Integer revision) {
+        return (revision == null ? consultations.open(code) : consultations.open(code, revision))
                 .<ResponseEntity<?>>map(saved -> ResponseEntity.status(saved.fits() ? HttpStatus.OK : HttpStatus.UNPROCESSABLE_ENTITY)
                         .contentType(MediaType.APPLICATION_JSON).body(saved.proposal()))
                 .orElseGet(() -> problem(HttpStatus.NOT_FOUND, "code", Text.of("api.no-code.title"), Text.of("api.no-code", code)));

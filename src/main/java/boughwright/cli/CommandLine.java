@@ -49,16 +49,21 @@ public final class CommandLine {
         this.err = err;
     }
 
-    /** Whether the first of {@code args} names a command. */
+    /** Whether {@code args} begin with a word, right or wrong; the kiosk's own options begin with two hyphens. */
     public static boolean understands(String... args) {
-        return args.length > 0 && List.of("plan", "help", "--help").contains(args[0]);
+        return args.length > 0 && (!args[0].startsWith("--") || args[0].equals("--help"));
     }
 
     /** Runs the command that {@code args} names and returns the exit code. */
     public int run(String... args) {
-        if (!args[0].equals("plan")) {
+        if (List.of("help", "--help").contains(args[0])) {
             out.println(Text.of("cli.usage"));
             return DONE;
+        }
+        if (!args[0].equals("plan")) {
+            err.println(Text.of("cli.no-command", args[0]));
+            err.println(Text.of("cli.usage"));
+            return BAD_INPUT;
         }
         try {
             return plan(PlanArguments.read(args));

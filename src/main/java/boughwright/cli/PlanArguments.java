@@ -4,10 +4,13 @@ import boughwright.proposal.Designer;
 import boughwright.text.Text;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 /** What stands after {@code plan} on the command line. */
 record PlanArguments(Path brief, Path out, Optional<Path> catalogue, Optional<Path> rules, long seed) {
+
+    private static final List<String> OPTIONS = List.of("--out", "--catalogue", "--rules", "--seed");
 
     /** The arguments make no sense; the message says which and why. */
     static final class Unreadable extends Exception {
@@ -32,7 +35,10 @@ record PlanArguments(Path brief, Path out, Optional<Path> catalogue, Optional<Pa
                 brief = Path.of(argument);
                 continue;
             }
-            if (i + 1 == args.length) {
+            if (!OPTIONS.contains(argument)) {
+                throw new Unreadable(Text.of("cli.unknown", argument));
+            }
+            if (i + 1 == args.length || args[i + 1].isBlank()) {
                 throw new Unreadable(Text.of("cli.no-value", argument));
             }
             String value = args[++i];
@@ -40,12 +46,16 @@ record PlanArguments(Path brief, Path out, Optional<Path> catalogue, Optional<Pa
                 case "--out" -> out = Path.of(value);
                 case "--catalogue" -> catalogue = Path.of(value);
                 case "--rules" -> rules = Path.of(value);
-                case "--seed" -> seed = seed(value);
-                default -> throw new Unreadable(Text.of("cli.unknown", argument));
+                default -> seed = seed(value);
             }
         }
         if (brief == null || out == null) {
             throw new Unreadable(Text.of(brief == null ? "cli.no-brief" : "cli.no-out"));
+        }
+        for (Path file : catalogue == null ? new Path[] {brief} : new Path[] {brief, catalogue}) {
+            if (Files.isDirectory(file)) {
+                throw new Unreadable(Text.of("cli.folder", file.toString()));
+            }
         }
         if (Files.exists(out) && !Files.isDirectory(out)) {
             throw new Unreadable(Text.of("cli.out-file", out.toString()));

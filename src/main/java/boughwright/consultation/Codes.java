@@ -4,6 +4,7 @@ import java.security.SecureRandom;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -21,7 +22,7 @@ final class Codes {
             "robin", "rose", "rowan", "rush", "saffron", "sage", "sedge", "sloe", "sorrel", "spruce", "star", "swan", "tansy", "teasel", "thistle",
             "thyme", "tulip", "umber", "velvet", "violet", "walnut", "willow", "wren", "yarrow", "yew");
 
-    private static final Pattern FORM = Pattern.compile("[a-z]+-[2-9]-[a-z]+");
+    private static final Pattern FORM = Pattern.compile("([a-z]+)[\\s-]*([2-9])[\\s-]*([a-z]+)");
     private static final SecureRandom RANDOM = new SecureRandom();
 
     private Codes() {
@@ -36,9 +37,9 @@ final class Codes {
         return WORDS.get(RANDOM.nextInt(WORDS.size()));
     }
 
-    /** A code as somebody typed it, with spaces or hyphens, in any case; empty when it has another form. */
+    /** A code as somebody typed it, with spaces, hyphens or neither, in any case; empty when it has another form. */
     static Optional<String> read(String typed) {
-        String code = typed.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s-]+", "-");
-        return FORM.matcher(code).matches() ? Optional.of(code) : Optional.empty();
+        Matcher code = FORM.matcher(typed.strip().toLowerCase(Locale.ROOT));
+        return code.matches() ? Optional.of(code.group(1) + "-" + code.group(2) + "-" + code.group(3)) : Optional.empty();
     }
 }

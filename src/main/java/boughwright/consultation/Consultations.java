@@ -82,6 +82,12 @@ public class Consultations {
                 .param("code", c).query(Consultations::row).optional());
     }
 
+    /** One revision, from 1; later ones are what hands made of it on a screen. */
+    public Optional<Saved> open(String code, int revision) {
+        return Codes.read(code).flatMap(c -> database.sql("select * from proposal where code = :code and revision = :revision")
+                .param("code", c).param("revision", revision).query(Consultations::row).optional());
+    }
+
     private Saved save(String code, int revision, String brief, Outcome outcome) {
         if (outcome instanceof Outcome.BadBrief) {
             throw new IllegalArgumentException("a brief with faults is not saved");

@@ -15,6 +15,7 @@ import boughwright.layout.Layout;
 import boughwright.layout.Placement;
 import boughwright.layout.Point;
 import boughwright.layout.RibbonRun;
+import boughwright.layout.Stems;
 import boughwright.needs.Layer;
 import boughwright.needs.Role;
 import boughwright.text.Text;
@@ -115,19 +116,9 @@ public final class DressedTree {
         return (index % 2 == 0 ? 1 : -1) * Math.min(1.05, out * 0.2);
     }
 
-    /**
-     * What is seen of a piece's length, metres: a stem is pushed in until its head shows, more of it stands out of the topper, and
-     * none outgrows the tree it is on; an ornament shows all of its drop.
-     */
+    /** What is seen of a piece's length, metres: of a stem its head, of an ornament all of its drop. */
     private double shown(Placement piece, Product product) {
-        double length = product.length().metres();
-        if (!piece.role().stem()) {
-            return length;
-        }
-        if (piece.layer() == Layer.TOPPER) {
-            return Math.min(0.16 * brief.tree().height().metres(), (piece.role() == Role.HEIGHT_STEM ? 0.55 : 0.5) * length);
-        }
-        return Math.min(0.42 * brief.tree().form().widestRadius().metres(), 0.42 * length);
+        return piece.role().stem() ? Stems.shown(piece, product, brief) : product.length().metres();
     }
 
     private void accents() {

@@ -15,6 +15,7 @@ import java.util.SplittableRandom;
 final class Foliage {
 
     private static final int SHADES = 6;
+    private static final double BOUGH_SHARE = 0.9;
     private static final String[] BODY = {"#0d2219", "#13301f", "#1b402b", "#245138", "#2f6446", "#3f7855"};
     private static final String[] LIT = {"#143021", "#1d432c", "#28573c", "#35694a", "#46805c", "#5c9672"};
 
@@ -83,7 +84,8 @@ final class Foliage {
         };
         double ledge = tree.fullness() == Fullness.FULL ? 0.035 : 0.06;
         for (int t = 0; t < tiers.length; t++) {
-            double radius = tree.radiusAt(tiers[t]);
+            // Needles reach beyond the boughs that bear them; the tree's radius is to the needles.
+            double radius = BOUGH_SHARE * tree.radiusAt(tiers[t]);
             double size = youth(radius);
             // Every second tier stands back a little and lies in shade, which reads as storeys of boughs.
             double storey = t % 2 == 0 ? 1 + ledge : 1 - ledge;

@@ -3,6 +3,8 @@ package boughwright.kit;
 import boughwright.catalogue.Product;
 import boughwright.measure.Money;
 import boughwright.needs.Need;
+import boughwright.needs.Reason;
+import boughwright.needs.Unit;
 import boughwright.text.Text;
 import com.google.ortools.Loader;
 import java.util.ArrayList;
@@ -147,7 +149,8 @@ public final class KitSolver {
         for (Slot slot : Slot.of(request.needs().bought())) {
             if (shortlist.candidates(slot).isEmpty()) {
                 Need need = slot.first();
-                shortages.add(Text.of("kit.shortage", Text.of("role." + need.role().word()), String.valueOf(slot.quantity()), need.id()));
+                shortages.add(Text.of("kit.shortage", Text.of("role." + need.role().word()), slot.quantity(), need.id(),
+                        Text.of("unit." + need.unit().word(), slot.quantity())));
             }
         }
         return shortages.isEmpty() ? List.of(Text.of("kit.shortage.together")) : shortages;
@@ -185,6 +188,14 @@ public final class KitSolver {
             this.candidate = candidate;
         }
 
+        /** A roll that is longer than the need's ten yards does with fewer; then the line's number differs from its need's. */
+        private static Reason reason(Need need, int quantity) {
+            if (need.unit() != Unit.ROLL || quantity == need.quantity()) {
+                return need.reason();
+            }
+            return new Reason(need.reason().rule(), need.reason().row(), Text.of("kit.longer-rolls", quantity, need.reason().text()));
+        }
+
         KitLine next(Need need) {
             boolean counted = candidate.slot().needs().size() > 1;
             int quantity = counted ? need.quantity() : candidate.pieces();
@@ -196,7 +207,7 @@ public final class KitSolver {
             packs = packsSoFar;
             Money unit = candidate.product().price();
             return new KitLine(need.id(), need.slot(), candidate.product().sku(), candidate.product().name(), need.layer(), need.role(), quantity,
-                    ownedHere, packsHere, candidate.product().pack(), unit, unit.times(packsHere), candidate.product().shelf(), need.reason());
+                    ownedHere, packsHere, candidate.product().pack(), unit, unit.times(packsHere), candidate.product().shelf(), reason(need, quantity));
         }
     }
 }

@@ -12,6 +12,7 @@ import boughwright.needs.Layer;
 import boughwright.needs.Needs;
 import boughwright.needs.Role;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -240,10 +241,18 @@ public final class Dressing {
 
     private void place(KitLine line, Zone zone, List<Wished> wished, double radius) {
         for (Wished wish : wished) {
-            zones.get(zone).take(wish.slant(), wish.angle(), radius).ifPresentOrElse(
-                    p -> add(line, zone, "", p.slant(), p.angle(), zone.depth(), p.point(), radius, fold(line, p.slant())),
-                    () -> unplaced.add(line.needId()));
+            // A stem's head is soft and gives way to its neighbours when the tree is crowded; an ornament does not.
+            double[] radii = line.role().stem() ? new double[] {radius, 0.7 * radius, 0.5 * radius, 0.35 * radius} : new double[] {radius};
+            if (Arrays.stream(radii).noneMatch(r -> placed(line, zone, wish, r))) {
+                unplaced.add(line.needId());
+            }
         }
+    }
+
+    private boolean placed(KitLine line, Zone zone, Wished wish, double radius) {
+        Optional<Places.Place> place = zones.get(zone).take(wish.slant(), wish.angle(), radius);
+        place.ifPresent(p -> add(line, zone, "", p.slant(), p.angle(), zone.depth(), p.point(), radius, fold(line, p.slant())));
+        return place.isPresent();
     }
 
     private OptionalDouble fold(KitLine line, double slant) {
@@ -286,7 +295,7 @@ public final class Dressing {
         }
         double rollLength = product(ribbon.get()).length().metres();
         double[] left = new double[ribbon.get().quantity()];
-        java.util.Arrays.fill(left, rollLength);
+        Arrays.fill(left, rollLength);
         List<List<RollCuts.Cut>> cut = new ArrayList<>();
         for (int i = 0; i < left.length; i++) {
             cut.add(new ArrayList<>());

@@ -24,6 +24,8 @@ final class RibbonRuns {
     private static final double LOOP_SWAY = 0.30;
     private static final double ROW = 0.55;
     private static final int MOST_ROWS = 14;
+    /** A run needs so much surface, m², or the runs hide the tree; what a small tree leaves on its roll is for parcels. */
+    private static final double LEAST_AREA = 0.06;
     /** Least sideways distance of a start from the starts just above it, metres. */
     private static final double STAGGER = 0.10;
 
@@ -92,7 +94,8 @@ final class RibbonRuns {
         double plain = measures.plainRun();
         double bow = 2 * measures.bowLoop();
         List<List<Integer>> rolls = new ArrayList<>();
-        while (stocks.stream().allMatch(s -> s.gives(rolls.isEmpty() ? plain + bow : plain))) {
+        int most = Math.max(2, (int) Math.ceil(surface.area() / LEAST_AREA));
+        while (rolls.size() < most && stocks.stream().allMatch(s -> s.gives(rolls.isEmpty() ? plain + bow : plain))) {
             double length = rolls.isEmpty() ? plain + bow : plain;
             stocks.forEach(s -> s.left[s.roll] -= length);
             rolls.add(stocks.stream().map(s -> s.roll + 1).toList());
@@ -178,7 +181,7 @@ final class RibbonRuns {
     /** First pinches of the runs, from the top down; the first is in the middle, just under the topper. */
     private List<Patterns.Wished> starts(int count) {
         double first = surface.top();
-        double last = Math.max(first + 0.05, surface.bottom() - 2 * span() - 0.08);
+        double last = Math.max(first + 0.05, surface.bottom() - 2 * span() - Math.max(0.08, measures.tail() + 0.04 - surface.height(surface.bottom())));
         int rows = Math.max(1, Math.min(count, 1 + (int) Math.round((last - first) / ROW)));
         while (rows < Math.min(count, MOST_ROWS) && room(rows, first, last) < count) {
             rows++;

@@ -16,18 +16,22 @@ import boughwright.kit.KitSolver;
 import boughwright.kit.Wish;
 import boughwright.layout.Dressing;
 import boughwright.layout.Layout;
+import boughwright.layout.Stems;
 import boughwright.needs.Adjustments;
 import boughwright.needs.Climb;
+import boughwright.needs.Layer;
 import boughwright.needs.LightLoad;
 import boughwright.needs.Need;
 import boughwright.needs.Needs;
 import boughwright.needs.Role;
+import boughwright.needs.TopperReach;
 import boughwright.plan.Plan;
 import boughwright.plan.Planning;
 import boughwright.plan.Stepladder;
 import boughwright.rulebook.Rulebook;
 import boughwright.text.Text;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -86,7 +90,7 @@ public final class Designer {
         Kit kit = ((KitOutcome.Found) outcome).kit();
         Layout layout = Dressing.of(brief, needs, kit, catalogue, seed);
         Climb climb = Stepladder.forWorkAt(brief.tree().height());
-        Plan plan = Planning.of(brief, needs, kit, layout, climb, rulebook.cautions(brief, needs, climb, lightLoad(kit)));
+        Plan plan = Planning.of(brief, needs, kit, layout, climb, rulebook.cautions(brief, needs, climb, lightLoad(kit), topperReach(brief, layout)));
         return new Outcome.Made(new Proposal(rulebook.edition(), brief, adjustments, needs, kit, layout, plan, seed));
     }
 
@@ -134,6 +138,12 @@ public final class Designer {
         KitRequest request = new KitRequest(proposal.brief(), proposal.needs(), catalogue, Optional.empty(), Map.of());
         List<String> used = proposal.kit().lines().stream().map(KitLine::sku).toList();
         return solver.ranked(request, slot).stream().filter(p -> !used.contains(p.sku())).toList();
+    }
+
+    private Optional<TopperReach> topperReach(Brief brief, Layout layout) {
+        return layout.pieces().stream().filter(p -> p.layer() == Layer.TOPPER && !p.role().flower())
+                .map(p -> new TopperReach(Stems.top(p, catalogue.product(p.sku()).orElseThrow(), brief)))
+                .max(Comparator.comparingDouble(TopperReach::top));
     }
 
     private Optional<LightLoad> lightLoad(Kit kit) {

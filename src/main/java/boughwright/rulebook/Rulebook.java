@@ -15,6 +15,7 @@ import boughwright.needs.Need;
 import boughwright.needs.Needs;
 import boughwright.needs.Reason;
 import boughwright.needs.RibbonMeasures;
+import boughwright.needs.TopperReach;
 import boughwright.text.Text;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import java.io.IOException;
@@ -146,13 +147,15 @@ public final class Rulebook {
      * What to take care of, in the order of the rules' ids.
      *
      * @param lights empty when the kit has none
+     * @param topper empty when it has none
      */
-    public List<Caution> cautions(Brief brief, Needs needs, Climb climb, Optional<LightLoad> lights) {
+    public List<Caution> cautions(Brief brief, Needs needs, Climb climb, Optional<LightLoad> lights, Optional<TopperReach> topper) {
         List<Object> facts = facts(brief);
         int stems = needs.bought().stream().filter(n -> n.role().stem()).mapToInt(Need::quantity).sum();
         facts.add(new Density(stems, brief.tree().height().feet()));
         facts.add(climb);
         lights.ifPresent(facts::add);
+        topper.ifPresent(facts::add);
         return rules.run(facts, Advice.class).stream()
                 .map(f -> new Caution(f.rule().id(), f.fact().text(), f.fact().source())).toList();
     }

@@ -66,7 +66,7 @@ final class Sizing {
         boolean usual = !girth || girth(tree) == 1 && round(plain * factors.product(), policy).quantity() == rounded.quantity();
         // What is told is what was reckoned with, be it this tree's girth or what a lower tree of its width would take.
         double told = usual || plain == 0 ? 1 : value / plain;
-        return new Sized(rounded.quantity(), reason(what, brief, base, factors, policy, rounded, told, ""));
+        return new Sized(rounded.quantity(), reason(what, brief, base, factors, policy, rounded, value, told, ""));
     }
 
     /**
@@ -82,7 +82,7 @@ final class Sizing {
         double disc = Math.PI / 4 * diameter.metres() * diameter.metres();
         Rounded rounded = round(share * brief.tree().dressedArea() / disc, policy);
         String percent = BigDecimal.valueOf(share * 100).setScale(1, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
-        return new Sized(rounded.quantity(), reason(what, brief, base, factors, policy, rounded, 1, percent));
+        return new Sized(rounded.quantity(), reason(what, brief, base, factors, policy, rounded, base.number().doubleValue() * brief.tree().dressedArea() / disc, 1, percent));
     }
 
     private record Factors(TableAnswer fullness, TableAnswer seenFrom, TableAnswer abundance) {
@@ -159,7 +159,8 @@ final class Sizing {
         return new Rounded(Math.max(least, rounded), least > rounded);
     }
 
-    private Reason reason(Quantity what, Brief brief, TableAnswer base, Factors factors, TableAnswer policy, Rounded rounded, double girth, String share) {
+    /** @param exact the quantity before factors and rounding */
+    private Reason reason(Quantity what, Brief brief, TableAnswer base, Factors factors, TableAnswer policy, Rounded rounded, double exact, double girth, String share) {
         StringBuilder text = new StringBuilder(base.reason()
                 .replace("{height}", brief.tree().height().show(brief.units()))
                 .replace("{quantity}", String.valueOf(rounded.quantity()))
@@ -169,7 +170,9 @@ final class Sizing {
             text.append(' ').append(Text.of(girth > 1 ? "need.girth.wider" : "need.girth.slimmer", String.valueOf(percent)));
         }
         for (TableAnswer factor : new TableAnswer[] {factors.fullness(), factors.seenFrom(), factors.abundance()}) {
-            if (factor.number().compareTo(BigDecimal.ONE) != 0) {
+            // A factor that rounding or the least has swallowed is no reason of this number.
+            double without = exact * factors.product() / factor.number().doubleValue();
+            if (factor.number().signum() != 0 && round(without, policy).quantity() != rounded.quantity()) {
                 text.append(' ').append(factor.reason());
             }
         }

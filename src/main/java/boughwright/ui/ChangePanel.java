@@ -48,8 +48,8 @@ final class ChangePanel extends Div {
     }
 
     private void budget(String text) {
-        if (proposing.budget(text) instanceof Outcome.BadBrief bad) {
-            fault.setText(bad.faults().get(0).mend());
+        if (proposing.budget(Amounts.plain(text)) instanceof Outcome.BadBrief) {
+            fault.setText(Text.of("budget.plain"));
         } else {
             changed.run();
         }

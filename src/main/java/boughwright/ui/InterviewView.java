@@ -22,11 +22,13 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.router.HasDynamicTitle;
+import com.vaadin.flow.router.PreserveOnRefresh;
 import com.vaadin.flow.router.Route;
 import java.util.Optional;
 
 /** The interview: one question a page on large cards, the tree in its room drawn to scale beside them. */
 @Route("")
+@PreserveOnRefresh
 class InterviewView extends Screen implements HasDynamicTitle {
 
     private static final double PERSON = 1.753;
@@ -50,7 +52,7 @@ class InterviewView extends Screen implements HasDynamicTitle {
         this.shop = shop;
         this.consultations = consultations;
         this.interview = new Interview(() -> shop.designer().rulebook().choices());
-        this.pages = new QuestionPages(interview.answers(), shop, this::show, this::open);
+        this.pages = new QuestionPages(interview.answers(), shop, this::answered, this::open);
         back = Controls.button(Text.of("interview.back"), "quiet", this::back);
         next = Controls.button("", "strong", this::next);
         units = Controls.pill("", false, this::switchUnits);
@@ -80,7 +82,7 @@ class InterviewView extends Screen implements HasDynamicTitle {
         question.addClassName("question");
         fault.addClassName("fault");
         fault.getElement().setAttribute("role", "alert");
-        Main main = new Main(question, fault);
+        Main main = new Main(fault, question);
         main.addClassName("asks");
         room.addClassName("room");
         Section aside = new Section(room);
@@ -97,6 +99,12 @@ class InterviewView extends Screen implements HasDynamicTitle {
         return footer;
     }
 
+    /** What was wrong before may be right now; the next step will tell. */
+    private void answered() {
+        fault.setText("");
+        show();
+    }
+
     private void back() {
         whyOpen = false;
         fault.setText("");
@@ -108,7 +116,8 @@ class InterviewView extends Screen implements HasDynamicTitle {
     private void next() {
         whyOpen = false;
         Optional<BriefFault> wrong = interview.next();
-        fault.setText(wrong.map(BriefFault::mend).orElse(""));
+        fault.setText(wrong.map(w -> w.field().equals("budget") ? Text.of("budget.plain") : w.mend()).orElse(""));
+        wrong.ifPresent(w -> fault.getElement().executeJs("this.scrollIntoView({block: 'center'})"));
         if (wrong.isEmpty() && next.hasClassName("finish")) {
             finish();
         } else {
@@ -132,6 +141,10 @@ class InterviewView extends Screen implements HasDynamicTitle {
 
     /** Opens a kept plan by the code that somebody typed. */
     private void open(String code) {
+        if (code.isBlank()) {
+            fault.setText("");
+            return;
+        }
         Optional<Saved> saved = consultations.open(code);
         fault.setText(saved.isPresent() ? "" : Text.of("api.no-code", code));
         saved.ifPresent(s -> getUI().ifPresent(ui -> ui.navigate(ProposalView.class, s.code())));

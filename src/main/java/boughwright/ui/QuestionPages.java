@@ -233,7 +233,7 @@ final class QuestionPages {
                 () -> answer(() -> answers.budget = "")));
         Div other = row("");
         other.add(Controls.field("budget", Text.of("interview.budget.other", choices().currency().getCurrencyCode()),
-                Text.of("interview.budget.other.example"), answers.budget, v -> answer(() -> answers.budget = v)));
+                Text.of("interview.budget.other.example"), answers.budget, v -> answer(() -> answers.budget = Amounts.plain(v))));
         page.add(cards, other);
     }
 

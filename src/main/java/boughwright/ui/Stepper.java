@@ -2,11 +2,12 @@ package boughwright.ui;
 
 import boughwright.text.Text;
 import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Input;
 import com.vaadin.flow.component.html.NativeButton;
-import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.data.value.ValueChangeMode;
 import java.util.function.IntConsumer;
 
-/** A number with one less and one more beside it; never below 0. */
+/** A number to type, with one less and one more beside it; never below 0. */
 final class Stepper extends Div {
 
     /**
@@ -20,8 +21,19 @@ final class Stepper extends Div {
         less.setEnabled(value > 0);
         NativeButton more = new NativeButton("+", e -> onChange.accept(value + 1));
         more.getElement().setAttribute("aria-label", Text.of("stepper.more", of));
-        Span number = new Span(String.valueOf(value));
+        Input number = new Input(ValueChangeMode.ON_CHANGE);
+        number.setType("text");
+        number.getElement().setAttribute("inputmode", "numeric");
+        number.getElement().setAttribute("aria-label", Text.of("stepper.number", of));
+        number.setValue(String.valueOf(value));
         number.addClassName("stepper-value");
+        number.addValueChangeListener(e -> {
+            if (e.isFromClient() && e.getValue().strip().matches("\\d{1,6}")) {
+                onChange.accept(Integer.parseInt(e.getValue().strip()));
+            } else if (e.isFromClient()) {
+                number.setValue(String.valueOf(value));
+            }
+        });
         add(less, number, more);
     }
 }

@@ -131,6 +131,12 @@ class PlanCommandTest {
         assertThat(run("plan", "no-such-file.json", "--out", folder.toString())).isEqualTo(2);
         assertThat(run("plan", "docs/example-brief.json", "--paint", "red", "--out", folder.toString())).isEqualTo(2);
 
-        assertThat(errors()).contains("--out DIR", "--out needs a value", "no-such-file.json", "--paint");
+        assertThat(run("plan", folder.toString(), "--out", folder.resolve("x").toString())).isEqualTo(2);
+        assertThat(run("plan", "docs/example-brief.json", "--out", "")).isEqualTo(2);
+        assertThat(run("plan", "docs/example-brief.json", "--bogus")).isEqualTo(2);
+        assertThat(CommandLine.understands("plann", "x") && !CommandLine.understands("--server.port=8081")).isTrue();
+        assertThat(run("plann", "docs/example-brief.json")).isEqualTo(2);
+
+        assertThat(errors()).contains("no option --bogus", "no command plann", "is a folder", "--out DIR", "--out needs a value", "no-such-file.json", "--paint");
     }
 }

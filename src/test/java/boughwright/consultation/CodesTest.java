@@ -18,6 +18,7 @@ class CodesTest {
     @Test
     void a_code_may_be_typed_with_spaces_and_in_capitals() {
         assertThat(Codes.read("  KELP 4  Moss ")).hasValue("kelp-4-moss");
+        assertThat(Codes.read("KELP4MOSS")).hasValue("kelp-4-moss");
     }
 
     @Test

@@ -44,6 +44,7 @@ class RestartTest {
             Reopened reopened = consultations.reopen(saved.code(), KioskFixture.designer()).orElseThrow();
             assertThat(reopened.moved()).isFalse();
             assertThat(reopened.saved()).isEqualTo(saved);
+            assertThat(consultations.open(saved.code(), 1)).hasValueSatisfying(kept -> assertThat(kept.adjustments().none()).isTrue());
             assertThat(saved.revision()).isEqualTo(2);
             assertThat(saved.adjustments()).isEqualTo(adjustments);
             assertThat(saved.proposal()).contains("\"code\" : \"" + saved.code() + "\"");

@@ -77,8 +77,12 @@ class CutListTest {
     }
 
     @Test
-    void what_is_left_of_a_body_roll_is_too_short_for_another_run() {
+    void what_is_left_of_a_body_roll_is_too_short_for_another_run_unless_the_tree_is_full_of_runs() {
         for (Proposal p : SeededProposals.all()) {
+            int runs = p.layout().ribbonRuns().size();
+            if (runs >= 2 && new Surface(p.brief().tree()).area() <= runs * 0.06) {
+                continue;
+            }
             double plain = 2 * p.needs().ribbon().tail() + 2 * p.needs().ribbon().loop();
             assertThat(rolls(p, Role.BASE_RIBBON)).as(SeededProposals.of(p)).allSatisfy(r -> assertThat(r.leftover()).isLessThan(plain));
         }

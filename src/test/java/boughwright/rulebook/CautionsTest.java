@@ -128,12 +128,12 @@ class CautionsTest {
 
     private static List<Caution> lights(LightLoad load) {
         Brief brief = RulebookFixture.brief("9 ft");
-        return RulebookFixture.shipped().cautions(brief, RulebookFixture.needs(brief), FROM_THE_FLOOR, Optional.of(load));
+        return RulebookFixture.shipped().cautions(brief, RulebookFixture.needs(brief), FROM_THE_FLOOR, Optional.of(load), Optional.empty());
     }
 
     private static List<Caution> cautions(Brief brief, Climb climb) {
         Needs needs = RulebookFixture.shipped().needs(brief, Adjustments.NONE);
-        return RulebookFixture.shipped().cautions(brief, needs, climb, Optional.empty());
+        return RulebookFixture.shipped().cautions(brief, needs, climb, Optional.empty(), Optional.empty());
     }
 
     private static List<String> ids(List<Caution> cautions) {

@@ -26,7 +26,7 @@ class EdgesInAnyUnitTest {
     void six_inches_under_the_ceiling_are_enough_whatever_the_height() {
         for (int inches = 42; inches <= 240; inches++) {
             Brief brief = RulebookFixture.briefWith(inches + " in", List.of(), "\"room\": {\"ceiling\": \"" + (inches + 6) + " in\"}");
-            assertThat(RulebookFixture.shipped().cautions(brief, RulebookFixture.needs(brief), new Climb(2, 0, false), Optional.empty()))
+            assertThat(RulebookFixture.shipped().cautions(brief, RulebookFixture.needs(brief), new Climb(2, 0, false), Optional.empty(), Optional.empty()))
                     .as("%d in", inches).noneMatch(caution -> caution.id().equals("C-33"));
         }
     }

@@ -9,6 +9,7 @@ import boughwright.brief.Tree;
 import boughwright.measure.Length;
 import boughwright.needs.Climb;
 import boughwright.needs.Density;
+import boughwright.needs.TopperReach;
 import boughwright.needs.LightLoad;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,6 +40,7 @@ final class RuleCases {
         cases.add(new Case("S-01", List.of(tree("8 ft")), List.of(tree("7 ft 11 in"))));
         cases.add(new Case("S-02", List.of(tree("7 ft 11 in")), List.of(tree("8 ft"))));
         cases.add(new Case("S-12", List.of(Abundance.GENEROUS), List.of(Abundance.RESTRAINED)));
+        cases.add(new Case("S-17", List.of(tree("4 ft")), List.of(tree("5 ft"))));
         cases.add(new Case("S-15", List.of(new Density(113, 10)), List.of(new Density(112, 10))));
         cases.add(new Case("S-24", List.of(tree("5 ft")), List.of(tree("4 ft 11 in"))));
         cases.add(new Case("S-25", List.of(tree("4 ft 11 in")), List.of(tree("5 ft"))));
@@ -66,6 +68,7 @@ final class RuleCases {
         cases.add(new Case("C-30", List.of(new Climb(2.3, 4, false)), List.of(new Climb(2.0, 0, false))));
         cases.add(new Case("C-31", List.of(new Climb(5.2, 0, true)), List.of(new Climb(4.9, 12, false))));
         cases.add(new Case("C-32", List.of(tree("7 ft 6 in")), List.of(tree("7 ft 5 in"))));
+        cases.add(new Case("C-35", List.of(new TopperReach(2.95), room("10 ft")), List.of(new TopperReach(2.85), room("10 ft"))));
         cases.add(new Case("C-33", List.of(tree("9 ft"), room("9 ft 5 in")), List.of(tree("9 ft"), room("9 ft 7 in"))));
         cases.add(new Case("C-34", List.of(tree("12 ft 1 in")), List.of(tree("12 ft"))));
         return cases;

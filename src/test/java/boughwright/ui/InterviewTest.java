@@ -55,6 +55,15 @@ class InterviewTest {
     }
 
     @Test
+    void amounts_are_taken_as_people_type_them() {
+        assertThat(Amounts.plain("$700")).isEqualTo("700");
+        assertThat(Amounts.plain(" $ 1,000.50 ")).isEqualTo("1000.50");
+        assertThat(Amounts.plain("700 €")).isEqualTo("700");
+        assertThat(Amounts.plain("12,50")).isEqualTo("12,50");
+        assertThat(Amounts.plain("lots")).isEqualTo("lots");
+    }
+
+    @Test
     void the_answers_become_the_brief() {
         Answers answers = interview.answers();
         answers.height = "7 ft 6 in";
