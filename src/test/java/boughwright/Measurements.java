@@ -50,11 +50,11 @@ public final class Measurements {
     }
 
     private static ProposalPicture picture(Designer designer, Proposal p) {
-        return new ProposalPicture(p.brief(), p.kit(), p.layout(), designer.catalogue());
+        return new ProposalPicture(p.brief(), p.kit(), p.layout(), p.catalogue());
     }
 
     private static byte[] pdf(Designer designer, Proposal p) {
-        return PlanDocument.pdf(p, picture(designer, p).printed(View.FRONT), Paper.LETTER, Optional.empty(), designer.catalogue());
+        return PlanDocument.pdf(p, picture(designer, p).printed(View.FRONT), Paper.LETTER, Optional.empty());
     }
 
     private static void report(String what, int warmUp, int runs, Supplier<?> work) {

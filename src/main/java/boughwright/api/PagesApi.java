@@ -53,7 +53,7 @@ class PagesApi {
             return ProposalsApi.problem(HttpStatus.BAD_REQUEST, "paper", Text.of("api.bad-paper.title"), Text.of("api.bad-paper", paper));
         }
         return page(code, MediaType.APPLICATION_PDF, (saved, p) -> PlanDocument.pdf(p, picture(p).printed(View.FRONT),
-                asked.orElse(Paper.of(p.brief().units())), Optional.of(saved.spoken()), shop.designer().catalogue()));
+                asked.orElse(Paper.of(p.brief().units())), Optional.of(saved.spoken())));
     }
 
     @Operation(summary = "The dressed tree of a kept proposal from one side")
@@ -71,7 +71,7 @@ class PagesApi {
     }
 
     private ProposalPicture picture(Proposal p) {
-        return new ProposalPicture(p.brief(), p.kit(), p.layout(), shop.designer().catalogue());
+        return new ProposalPicture(p.brief(), p.kit(), p.layout(), p.catalogue());
     }
 
     /** A page of the proposal as it is now; the conflict or the faults where there is none. */

@@ -31,6 +31,18 @@ public record Brief(
         return new Brief(tree, room, household, look, palette, other, budget, owned, units, asGiven);
     }
 
+    public Brief withOwned(List<Owned> other) {
+        return new Brief(tree, room, household, look, palette, abundance, budget, other, units, asGiven);
+    }
+
+    public Brief withBudget(Optional<Money> other) {
+        return new Brief(tree, room, household, look, palette, abundance, other, owned, units, asGiven);
+    }
+
+    public Brief withPalette(Palette other) {
+        return new Brief(tree, room, household, look, other, abundance, budget, owned, units, asGiven);
+    }
+
     public Brief withTree(Tree other) {
         return new Brief(other, room, household, look, palette, abundance, budget, owned, units, asGiven);
     }

@@ -14,7 +14,7 @@ public record BriefFault(String field, String value, String mend, Kind kind) {
     /** A value that will not do, a required field that is not there, or a text that has no fields at all. */
     public enum Kind { WRONG, MISSING, UNREADABLE }
 
-    static BriefFault wrong(String field, String value, String mend) {
+    public static BriefFault wrong(String field, String value, String mend) {
         return new BriefFault(field, value, mend, Kind.WRONG);
     }
 

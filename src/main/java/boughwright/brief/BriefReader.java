@@ -33,7 +33,7 @@ public final class BriefReader {
     private static final Length LOWEST_CEILING = Length.ofFeet(4);
     private static final Length HIGHEST_CEILING = Length.ofFeet(60);
     private static final int MOST_OWNED = 200;
-    private static final int MOST_OF_ONE = 10_000;
+    static final int MOST_OF_ONE = 10_000;
 
     /** How the parser tells of a key that stands twice in one object. */
     private static final Pattern TWICE = Pattern.compile("^Duplicate [Ff]ield '([^']*)'");
@@ -203,6 +203,10 @@ public final class BriefReader {
                 continue;
             }
             Fields entry = new Fields(node.get(i), path + ".", faults);
+            if (entry.has("text")) {
+                readDescribed(entry, path, i, faults).ifPresent(owned::add);
+                continue;
+            }
             String sku = entry.text("sku", Text.of("brief.owned.sku")).orElse("");
             Optional<Integer> quantity = entry.whole("quantity", 1, MOST_OF_ONE, Text.of("brief.owned.quantity", String.valueOf(MOST_OF_ONE)));
             entry.refuseOthers("sku", "quantity");
@@ -219,6 +223,17 @@ public final class BriefReader {
             quantity.ifPresent(q -> owned.add(new Owned(sku, q)));
         }
         return owned;
+    }
+
+    private static Optional<Owned> readDescribed(Fields entry, String path, int index, List<BriefFault> faults) {
+        String mend = Text.of("brief.owned.text");
+        Optional<String> text = entry.text("text", mend);
+        entry.refuseOthers("text");
+        Optional<OwnPieces> pieces = text.flatMap(OwnWords::read);
+        if (text.isPresent() && pieces.isEmpty()) {
+            faults.add(BriefFault.wrong(path + ".text", text.get(), mend));
+        }
+        return pieces.map(p -> new Owned("own-" + (index + 1), p.count(), Optional.of(p)));
     }
 
     private static String words(List<String> words) {

@@ -1,7 +1,11 @@
 package boughwright.catalogue;
 
+import boughwright.brief.OwnPieces;
+import boughwright.brief.Owned;
 import boughwright.needs.Role;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,5 +35,17 @@ public final class Catalogue {
 
     public List<Product> inRole(Role role) {
         return bySku.values().stream().filter(p -> p.roles().contains(role)).toList();
+    }
+
+    /** With what the customer describes as their own; quantities of a tree's worth must be known by now. */
+    public Catalogue with(List<Owned> owned, Currency currency) {
+        List<Product> all = new ArrayList<>(bySku.values());
+        owned.stream().filter(o -> o.described().isPresent()).map(o -> OwnGoods.of(o, currency)).forEach(all::add);
+        return all.size() == bySku.size() ? this : new Catalogue(all);
+    }
+
+    /** How many pieces a customer has of what they describe; bulbs are counted by the string. */
+    public static int pieces(OwnPieces own) {
+        return OwnGoods.quantity(own);
     }
 }

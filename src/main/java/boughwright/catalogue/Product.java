@@ -59,6 +59,8 @@ public record Product(
             case PATTERN -> pattern.map(p -> Set.of(p.word())).orElse(Set.of());
             case WEAVE -> weave.map(w -> Set.of(w.word())).orElse(Set.of());
             case SAFETY -> safety.stream().map(Safety::word).collect(Collectors.toSet());
+            case FAMILY -> Set.of(family.word());
+            case LEVEL -> Set.of(level.word());
             case PRODUCT -> Set.of(sku);
         };
     }

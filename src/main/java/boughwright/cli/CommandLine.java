@@ -8,6 +8,7 @@ import boughwright.drawing.ProposalPicture;
 import boughwright.drawing.View;
 import boughwright.kit.Conflict;
 import boughwright.needs.Adjustments;
+import boughwright.proposal.AdjustmentsJson;
 import boughwright.proposal.Designer;
 import boughwright.proposal.Outcome;
 import boughwright.proposal.PickList;
@@ -31,7 +32,7 @@ import java.util.Optional;
 /**
  * The commands that need neither a server nor a database.
  *
- * <p>{@code plan BRIEF.json --out DIR [--catalogue FILE] [--rules DIR] [--seed N]} writes proposal.json, plan.pdf, front.svg,
+ * <p>{@code plan BRIEF.json --out DIR [--catalogue FILE] [--rules DIR] [--changes FILE] [--seed N]} writes proposal.json, plan.pdf, front.svg,
  * left.svg, right.svg and picklist.csv into DIR. Exit code 0; 2 for bad input, with nothing written; 3 when no kit fits, with
  * the conflict in proposal.json; 1 for a defect or a broken machine.
  */
@@ -79,9 +80,11 @@ public final class CommandLine {
 
     private int plan(PlanArguments arguments) throws IOException {
         String brief;
+        Optional<String> changes;
         Shop.Opening opening;
         try {
             brief = Files.readString(arguments.brief());
+            changes = arguments.changes().isPresent() ? Optional.of(Files.readString(arguments.changes().get())) : Optional.empty();
             opening = Shop.open(arguments.rules(), arguments.catalogue());
         } catch (NoSuchFileException e) {
             err.println(Text.of("cli.no-file", e.getFile()));
@@ -99,7 +102,16 @@ public final class CommandLine {
             return BAD_INPUT;
         }
         Designer designer = ((Shop.Opening.Open) opening).designer();
-        Outcome outcome = designer.propose(brief, Adjustments.NONE, arguments.seed());
+        Adjustments hand = Adjustments.NONE;
+        if (changes.isPresent()) {
+            AdjustmentsJson.Reading reading = AdjustmentsJson.read(changes.get(), designer.rulebook().choices().currency(), designer.catalogue());
+            if (reading instanceof AdjustmentsJson.Reading.Faulty faulty) {
+                faulty.faults().stream().map(BriefFault::sentence).forEach(err::println);
+                return BAD_INPUT;
+            }
+            hand = ((AdjustmentsJson.Reading.Read) reading).adjustments();
+        }
+        Outcome outcome = designer.propose(brief, hand, arguments.seed());
         if (outcome instanceof Outcome.BadBrief bad) {
             bad.faults().stream().map(BriefFault::sentence).forEach(err::println);
             return BAD_INPUT;
@@ -113,17 +125,17 @@ public final class CommandLine {
             return NO_KIT;
         }
         Proposal proposal = ((Outcome.Made) outcome).proposal();
-        write(arguments.out(), files(proposal, designer));
+        write(arguments.out(), files(proposal));
         out.println(Text.of("cli.done", proposal.kit().total().show(), arguments.out().toString()));
         return DONE;
     }
 
-    private static Map<String, byte[]> files(Proposal proposal, Designer designer) {
-        ProposalPicture picture = new ProposalPicture(proposal.brief(), proposal.kit(), proposal.layout(), designer.catalogue());
+    private static Map<String, byte[]> files(Proposal proposal) {
+        ProposalPicture picture = new ProposalPicture(proposal.brief(), proposal.kit(), proposal.layout(), proposal.catalogue());
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put("proposal.json", utf8(ProposalJson.text(ProposalJson.of(proposal))));
         files.put("plan.pdf", PlanDocument.pdf(proposal, picture.printed(View.FRONT),
-                Paper.of(proposal.brief().units()), Optional.empty(), designer.catalogue()));
+                Paper.of(proposal.brief().units()), Optional.empty()));
         files.put("front.svg", utf8(picture.svg(View.FRONT)));
         files.put("left.svg", utf8(picture.svg(View.LEFT)));
         files.put("right.svg", utf8(picture.svg(View.RIGHT)));

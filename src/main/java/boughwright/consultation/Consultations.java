@@ -1,11 +1,9 @@
 package boughwright.consultation;
 
-import boughwright.needs.Adjustments;
+import boughwright.proposal.AdjustmentsJson;
 import boughwright.proposal.Designer;
 import boughwright.proposal.Outcome;
 import boughwright.proposal.ProposalJson;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.sql.Connection;
@@ -14,8 +12,6 @@ import java.sql.SQLException;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import javax.sql.DataSource;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -100,7 +96,7 @@ public class Consultations {
                         insert into proposal (code, revision, made_at, brief, adjustments, seed, outcome, proposal)
                         values (:code, :revision, :made, :brief, :adjustments, :seed, :outcome, :proposal)""")
                 .param("code", code).param("revision", revision).param("made", LocalDateTime.now(ZoneOffset.UTC)).param("brief", brief)
-                .param("adjustments", write(saved.adjustments())).param("seed", saved.seed()).param("outcome", saved.fits() ? "kit" : "conflict")
+                .param("adjustments", AdjustmentsJson.of(saved.adjustments()).toString()).param("seed", saved.seed()).param("outcome", saved.fits() ? "kit" : "conflict")
                 .param("proposal", saved.proposal()).update();
         settle();
         return saved;
@@ -138,27 +134,7 @@ public class Consultations {
     }
 
     private static Saved row(ResultSet row, int number) throws SQLException {
-        return new Saved(row.getString("code"), row.getInt("revision"), row.getString("brief"), read(row.getString("adjustments")),
+        return new Saved(row.getString("code"), row.getInt("revision"), row.getString("brief"), AdjustmentsJson.stored(row.getString("adjustments")),
                 row.getLong("seed"), row.getString("outcome").equals("kit"), row.getString("proposal"));
-    }
-
-    private static String write(Adjustments adjustments) {
-        ObjectNode node = JSON.createObjectNode();
-        adjustments.quantities().forEach(node.putObject("quantities")::put);
-        adjustments.products().forEach(node.putObject("products")::put);
-        return node.toString();
-    }
-
-    private static Adjustments read(String json) {
-        try {
-            JsonNode node = JSON.readTree(json);
-            SortedMap<String, Integer> quantities = new TreeMap<>();
-            node.path("quantities").fields().forEachRemaining(e -> quantities.put(e.getKey(), e.getValue().intValue()));
-            SortedMap<String, String> products = new TreeMap<>();
-            node.path("products").fields().forEachRemaining(e -> products.put(e.getKey(), e.getValue().textValue()));
-            return new Adjustments(quantities, products);
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException("a saved consultation holds broken adjustments: " + json, e);
-        }
     }
 }

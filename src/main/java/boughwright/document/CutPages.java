@@ -1,6 +1,5 @@
 package boughwright.document;
 
-import boughwright.catalogue.Catalogue;
 import boughwright.catalogue.Product;
 import boughwright.kit.KitLine;
 import boughwright.layout.RollCuts;
@@ -17,13 +16,11 @@ final class CutPages {
 
     private final Html html;
     private final Proposal proposal;
-    private final Catalogue catalogue;
     private final Units units;
 
-    CutPages(Html html, Proposal proposal, Catalogue catalogue) {
+    CutPages(Html html, Proposal proposal) {
         this.html = html;
         this.proposal = proposal;
-        this.catalogue = catalogue;
         this.units = proposal.brief().units();
     }
 
@@ -67,7 +64,7 @@ final class CutPages {
 
     private String name(String sku) {
         return proposal.kit().lines().stream().filter(l -> l.sku().equals(sku)).map(KitLine::name).findFirst()
-                .or(() -> catalogue.product(sku).map(Product::name)).orElse(sku);
+                .or(() -> proposal.catalogue().product(sku).map(Product::name)).orElse(sku);
     }
 
     private String cuts(RollCuts roll) {

@@ -1,6 +1,5 @@
 package boughwright.document;
 
-import boughwright.catalogue.Catalogue;
 import boughwright.kit.KitLine;
 import boughwright.measure.Money;
 import boughwright.proposal.PickList;
@@ -16,12 +15,10 @@ final class PickPages {
 
     private final Html html;
     private final Proposal proposal;
-    private final Catalogue catalogue;
 
-    PickPages(Html html, Proposal proposal, Catalogue catalogue) {
+    PickPages(Html html, Proposal proposal) {
         this.html = html;
         this.proposal = proposal;
-        this.catalogue = catalogue;
     }
 
     void write() {
@@ -68,7 +65,7 @@ final class PickPages {
             html.put("td", "shelf", Wording.bound(first.shelf()));
             html.in("td", "", () -> {
                 html.in("div", "name", () -> {
-                    catalogue.product(first.sku()).ifPresent(p -> html.in("span", "dot", () ->
+                    proposal.catalogue().product(first.sku()).ifPresent(p -> html.in("span", "dot", () ->
                             html.with("style", "background-color:" + p.colour().hex())));
                     html.text(first.name());
                 });

@@ -1,6 +1,5 @@
 package boughwright.document;
 
-import boughwright.catalogue.Catalogue;
 import boughwright.proposal.Proposal;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.PageSizeUnits;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
@@ -33,12 +32,11 @@ public final class PlanDocument {
      *
      * @param frontSvg the tree from the front: SVG 1.1 text without a document type; what it refers to outside itself is left out
      * @param code the consultation's code, printed on page 1 and at the foot of every page
-     * @param catalogue shows each product's colour; a product that it lacks is printed without
      * @throws IllegalArgumentException when {@code frontSvg} is no such text
      */
-    public static byte[] pdf(Proposal proposal, String frontSvg, Paper paper, Optional<String> code, Catalogue catalogue) {
+    public static byte[] pdf(Proposal proposal, String frontSvg, Paper paper, Optional<String> code) {
         Picture picture = new Picture(frontSvg);
-        Document pages = new PlanPages(proposal, picture.aspect(), paper, code, catalogue).document();
+        Document pages = new PlanPages(proposal, picture.aspect(), paper, code).document();
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.useFastMode();
         builder.usePdfUaAccessibility(true);

@@ -1,6 +1,5 @@
 package boughwright.document;
 
-import boughwright.catalogue.Catalogue;
 import boughwright.proposal.Proposal;
 import boughwright.text.Text;
 import java.io.IOException;
@@ -33,16 +32,14 @@ final class PlanPages {
     private final double aspect;
     private final Paper paper;
     private final Optional<String> code;
-    private final Catalogue catalogue;
     private final Html html = new Html("en");
 
     /** @param aspect the picture's width over its height */
-    PlanPages(Proposal proposal, double aspect, Paper paper, Optional<String> code, Catalogue catalogue) {
+    PlanPages(Proposal proposal, double aspect, Paper paper, Optional<String> code) {
         this.proposal = proposal;
         this.aspect = aspect;
         this.paper = paper;
         this.code = code;
-        this.catalogue = catalogue;
     }
 
     Document document() {
@@ -53,8 +50,8 @@ final class PlanPages {
         });
         html.in("body", "", () -> {
             new FrontPage(html, proposal, code).write(aspect, paper);
-            new PickPages(html, proposal, catalogue).write();
-            new CutPages(html, proposal, catalogue).write();
+            new PickPages(html, proposal).write();
+            new CutPages(html, proposal).write();
             new StepPages(html, proposal.plan()).write();
             new CautionPage(html, proposal.plan()).write();
         });

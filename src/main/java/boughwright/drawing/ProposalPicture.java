@@ -37,6 +37,11 @@ public final class ProposalPicture {
                 .withIdPrefix("s" + view.name().toLowerCase(java.util.Locale.ROOT)));
     }
 
+    /** From the front, for a page that shows several trees; each needs a name of its own there. */
+    public String beside(String name) {
+        return TreePicture.svg(scene, View.FRONT, options.withGround(false, true).withWidth(SHOWN_WIDTH).withIdPrefix(name));
+    }
+
     /** For a printed page: no ground, no shadow on the floor. */
     public String printed(View view) {
         return TreePicture.svg(scene, view, options.withGround(false, false).withWidth(SHOWN_WIDTH).withIdPrefix("p" + view.name().toLowerCase(java.util.Locale.ROOT)));

@@ -7,11 +7,8 @@ import boughwright.needs.Demand;
 import boughwright.needs.Layer;
 import boughwright.needs.Needs;
 import boughwright.needs.Role;
-import boughwright.needs.Trait;
-import java.util.Arrays;
-import java.util.Collection;
 import java.util.EnumMap;
-import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -22,7 +19,7 @@ import java.util.stream.Collectors;
  *
  * <p>Every term is a sum over the chosen candidates, a count of different values among them, or a distance from target shares;
  * so with the palette fixed the score is linear in the choices, and an integer programme can maximise it. The mathematics is in
- * docs/design-score.md; this class holds the coefficients, and {@link #of} evaluates a finished choice without any solver.
+ * docs/design-score.md; this class holds the coefficients, and {@link KitAudit} reads a finished kit without them.
  */
 final class DesignScore {
 
@@ -47,8 +44,11 @@ final class DesignScore {
     private final Map<Role, Demand.PaletteParts> parts;
     private final List<Demand.Prefer> preferences;
     private final double[] targets;
-    private final double possibleOwned;
+    private final double lightsSay;
     private final double moneyScale;
+    private final Map<String, String> kept;
+    private final Map<Layer, String> levels;
+    private final Map<Product, double[]> differences = new IdentityHashMap<>();
 
     DesignScore(KitRequest request, List<Slot> slots) {
         this.brief = request.brief();
@@ -63,7 +63,9 @@ final class DesignScore {
         this.preferences = needs.demands(Demand.Prefer.class).stream().filter(p -> roles.contains(p.role())).toList();
         this.targets = needs.demands(Demand.Shares.class).stream().findFirst()
                 .map(s -> new double[] {s.main(), s.second(), s.spark()}).orElse(new double[] {0.6, 0.3, 0.1});
-        this.possibleOwned = brief.owned().stream().mapToInt(o -> o.quantity()).sum();
+        this.kept = request.hand().kept();
+        this.levels = request.hand().levels();
+        this.lightsSay = slots.stream().filter(s -> s.role() == Role.LIGHT_STRING).mapToDouble(this::say).sum();
         this.moneyScale = Math.max(1, moneyScale(request, slots));
     }
 
@@ -95,8 +97,7 @@ final class DesignScore {
         if (slot.role() == Role.LIGHT_STRING) {
             return 0;
         }
-        double lights = slots.stream().filter(s -> s.role() == Role.LIGHT_STRING).mapToDouble(this::say).sum();
-        return say(slot) / (1 - lights);
+        return say(slot) / (1 - lightsSay);
     }
 
     /** The slot's share of the area that is seen, 0..1; for {@link Term#PALETTE_SHARES}. */
@@ -120,7 +121,7 @@ final class DesignScore {
             return 0;
         }
         int part = part(role, product);
-        return suits(role, part) * closeness(product.lab().difference(palette.get(part)));
+        return suits(role, part) * closeness(differences(product)[part]);
     }
 
     /** The palette colour that the product stands for in the role: 0 main, 1 second, 2 spark, 3 ground. */
@@ -129,13 +130,18 @@ final class DesignScore {
         double bestFit = -1;
         for (int i = 0; i < palette.size(); i++) {
             // The colour itself decides first, what suits the role second, so that an off-palette piece still counts somewhere.
-            double fit = closeness(product.lab().difference(palette.get(i))) * (0.25 + 0.75 * suits(role, i));
+            double fit = closeness(differences(product)[i]) * (0.25 + 0.75 * suits(role, i));
             if (fit > bestFit) {
                 bestFit = fit;
                 best = i;
             }
         }
         return best;
+    }
+
+    /** CIEDE2000 to each palette colour, worked out once: large catalogues ask for them often. */
+    private double[] differences(Product product) {
+        return differences.computeIfAbsent(product, p -> palette.stream().mapToDouble(p.lab()::difference).toArray());
     }
 
     private double suits(Role role, int part) {
@@ -154,7 +160,7 @@ final class DesignScore {
 
     /** The colour is visibly off the palette's, yet so near that it looks like a mistake. */
     boolean nearMiss(Role role, Product product) {
-        double difference = product.lab().difference(palette.get(part(role, product)));
+        double difference = differences(product)[part(role, product)];
         return role != Role.LIGHT_STRING && difference > MATCH && difference < CLASH_ENDS;
     }
 
@@ -183,17 +189,43 @@ final class DesignScore {
 
     private Map<Term, Double> additive(Candidate c) {
         Map<Term, Double> values = new EnumMap<>(Term.class);
-        double say = say(c.slot());
-        values.put(Term.LOOK_FIT, say * lookFit(c.product()));
-        double colourSay = colourSay(c.slot());
-        values.put(Term.PALETTE_FIT, colourSay * paletteFit(c.slot().role(), c.product()));
-        values.put(Term.NO_NEAR_MISS, nearMiss(c.slot().role(), c.product()) ? 0 : colourSay);
-        values.put(Term.HOUSE_PREFERENCE, preference(c.slot(), c.product()));
-        values.put(Term.OWNED_USED, possibleOwned == 0 ? 0 : c.ownedUsed() / possibleOwned);
-        // Each slot brings its equal part of the 1 that a costless kit would score.
-        values.put(Term.NO_LEFTOVERS, 1.0 / slots.size() - c.leftoverCoins() / moneyScale);
-        values.put(Term.THRIFT, 1.0 / slots.size() - 0.5 * c.coins() / moneyScale);
+        Slot slot = c.slot();
+        values.put(Term.LOOK_FIT, say(slot) * lookFit(c.product()));
+        values.put(Term.PALETTE_FIT, colourSay(slot) * paletteFit(slot.role(), c.product()));
+        values.put(Term.NO_NEAR_MISS, nearMiss(slot.role(), c.product()) ? 0 : colourSay(slot));
+        values.put(Term.HOUSE_PREFERENCE, preference(slot, c.product()));
+        values.put(Term.OWNED_USED, ownedUsed(c));
+        values.put(Term.NO_LEFTOVERS, leftovers(c));
+        values.put(Term.THRIFT, thrift(c));
+        values.put(Term.PRICE_LEVEL, offLevel(slot, c.product()));
+        values.put(Term.STABILITY, changed(slot, c.product()));
         return values;
+    }
+
+    /** 1 when the customer has some of it; a kind of piece counts, not how many there are. */
+    double ownedUsed(Candidate c) {
+        return c.ownedUsed() > 0 ? 1 : 0;
+    }
+
+    /** Each slot brings its equal part of the 1 that a kit without leftovers scores. */
+    double leftovers(Candidate c) {
+        return 1.0 / slots.size() - c.leftoverCoins() / moneyScale;
+    }
+
+    /** Each slot brings its equal part of the 1 that a costless kit would score. */
+    double thrift(Candidate c) {
+        return 1.0 / slots.size() - 0.5 * c.coins() / moneyScale;
+    }
+
+    /** −1 for a product off the level that was chosen for a layer of the slot. */
+    double offLevel(Slot slot, Product product) {
+        return slot.needs().stream().map(n -> levels.get(n.layer())).anyMatch(l -> l != null && !l.equals(product.level().word())) ? -1 : 0;
+    }
+
+    /** −1 for another product than the one that was in the slot before the change. */
+    double changed(Slot slot, Product product) {
+        String before = kept.get(slot.id());
+        return before == null || before.equals(product.sku()) ? 0 : -1;
     }
 
     /** Layers whose texture variety counts, with the count that earns everything. */
@@ -211,50 +243,12 @@ final class DesignScore {
         return slot.needs().stream().anyMatch(n -> n.layer() == layer);
     }
 
-    /** The whole score of a choice, one candidate for each slot, term by term in the order of {@link Term}. */
-    List<TermScore> of(Collection<Candidate> chosen) {
-        Map<Term, Double> values = new EnumMap<>(Term.class);
-        Arrays.stream(Term.values()).forEach(t -> values.put(t, 0.0));
-        for (Candidate candidate : chosen) {
-            additive(candidate).forEach((term, value) -> values.merge(term, value, Double::sum));
+    /** More than any choice of these candidates can score. */
+    double most(Map<String, List<Candidate>> candidates) {
+        double most = Term.PALETTE_SHARES.weight() + Term.TEXTURE_VARIETY.weight() + Term.FINISH_MIX.weight() + Term.SCALE_MIX.weight();
+        for (List<Candidate> list : candidates.values()) {
+            most += list.stream().mapToDouble(this::points).max().orElse(0);
         }
-        values.put(Term.PALETTE_SHARES, shares(chosen));
-        values.put(Term.TEXTURE_VARIETY, textureVariety(chosen));
-        values.put(Term.FINISH_MIX, Math.min(FINISHES, finishes(chosen).size()) / (double) FINISHES);
-        values.put(Term.SCALE_MIX, Math.min(SCALES, scales(chosen).size()) / (double) SCALES);
-        return values.entrySet().stream().map(e -> new TermScore(e.getKey(), e.getValue(), e.getValue() * e.getKey().weight())).toList();
-    }
-
-    private double shares(Collection<Candidate> chosen) {
-        double[] shares = new double[3];
-        for (Candidate c : chosen) {
-            shares[shareGroup(part(c.slot().role(), c.product()))] += areaShare(c.slot());
-        }
-        double off = 0;
-        for (int i = 0; i < shares.length; i++) {
-            off += Math.abs(shares[i] - targets[i]);
-        }
-        return 1 - off / 2;
-    }
-
-    private double textureVariety(Collection<Candidate> chosen) {
-        int got = 0;
-        int most = 0;
-        for (Map.Entry<Layer, Integer> entry : variedLayers().entrySet()) {
-            Set<String> textures = new HashSet<>();
-            chosen.stream().filter(c -> inLayer(c.slot(), entry.getKey())).forEach(c -> textures.addAll(c.product().values(Trait.TEXTURE)));
-            got += Math.min(entry.getValue(), textures.size());
-            most += entry.getValue();
-        }
-        return most == 0 ? 0 : (double) got / most;
-    }
-
-    private static Set<String> finishes(Collection<Candidate> chosen) {
-        return chosen.stream().filter(c -> inLayer(c.slot(), Layer.ORNAMENTS))
-                .map(c -> c.product().finish().word()).collect(Collectors.toSet());
-    }
-
-    private static Set<String> scales(Collection<Candidate> chosen) {
-        return chosen.stream().filter(c -> inLayer(c.slot(), Layer.FLORALS)).map(c -> c.product().scale()).collect(Collectors.toSet());
+        return most;
     }
 }

@@ -1,6 +1,7 @@
 package boughwright.kit;
 
 import boughwright.catalogue.Product;
+import boughwright.measure.Money;
 import boughwright.needs.Demand;
 import boughwright.needs.Layer;
 import boughwright.needs.Role;
@@ -10,6 +11,7 @@ import com.google.ortools.linearsolver.MPSolver;
 import com.google.ortools.linearsolver.MPSolverParameters;
 import com.google.ortools.linearsolver.MPVariable;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,30 +21,53 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.ToLongFunction;
 
 /**
- * The integer programme: one binary variable for each candidate, 1 when it is chosen.
+ * The integer programme: one binary variable for each candidate, 1 when it is chosen. Each constraint and each term of
+ * docs/design-score.md is one method here.
  *
  * <p>A product fills at most one slot, so what a candidate costs is known beforehand and no variable for packs is needed. The
  * terms that count different values use a variable for each value, at most the number of choices that show it; the shares use
  * one for each distance from a target.
  */
-final class KitProgramme {
-
-    enum Aim { BEST, CHEAPEST }
+final class KitProgramme implements AutoCloseable {
 
     /**
      * @param chosen one candidate for each slot, in the order of the slots
-     * @param bound on the score of any kit; meaningless for the cheapest
+     * @param objective of the choice as the solver counted it, without the tie-breaking
+     * @param bound on the objective of any choice
      */
-    record Solution(Map<Slot, Candidate> chosen, DesignScore score, double bound) {
+    record Solution(List<Candidate> chosen, double objective, double bound) {
     }
 
-    /** The relative gap at which the search for the best may stop; the cheapest is told to the cent, so it is found exactly. */
-    private static final double GAP = 0.002;
-    private static final long TIME_LIMIT_MILLIS = 8_000;
+    /** What a search came to. */
+    sealed interface Result {
 
-    private record Choice(Candidate candidate, MPVariable variable) {
+        record Chosen(Solution solution) implements Result {
+        }
+
+        record None() implements Result {
+        }
+
+        /** The time was over before anything was found or ruled out. */
+        record OutOfTime() implements Result {
+        }
+    }
+
+    /** What may be given up, and what that costs. */
+    record Soft(String wish, double penalty) {
+    }
+
+    /**
+     * Points by which a candidate that is further back, by price and then by SKU, is less liked than an equal one: too little to
+     * outweigh anything that the score tells apart, enough that equal kits always fall the same way.
+     */
+    private static final double TIE = 1e-7;
+    /** Coins in a unit of money in the programme; solvers like moderate numbers. */
+    private static final double COINS = 100.0;
+
+    private record Choice(Candidate candidate, MPVariable variable, double tie) {
 
         Slot slot() {
             return candidate.slot();
@@ -54,55 +79,93 @@ final class KitProgramme {
     }
 
     private final KitRequest request;
-    private final Map<Slot, List<Candidate>> candidates;
-    private final DesignScore score;
+    private final Map<String, List<Candidate>> candidates;
     private final MPSolver solver;
     private final List<Choice> choices = new ArrayList<>();
     private final MPObjective objective;
 
-    KitProgramme(KitRequest request, Map<Slot, List<Candidate>> candidates, DesignScore score) {
+    /** @param candidates by slot id; with wishes to be given up, a slot may come in more than one quantity */
+    KitProgramme(KitRequest request, Map<String, List<Candidate>> candidates) {
         this.request = request;
         this.candidates = candidates;
-        this.score = score;
         this.solver = MPSolver.createSolver("CBC");
         this.objective = solver.objective();
     }
 
-    /** Empty when no choice meets every constraint. */
-    Optional<Solution> solve(Aim aim) {
-        try {
-            chooseOneForEachSlot();
-            useEachProductOnce();
-            keepToTheBudget();
-            request.needs().demands(Demand.Variety.class).forEach(this::showVariety);
-            request.needs().demands(Demand.Differ.class).forEach(this::keepApart);
-            request.needs().demands(Demand.DarkOne.class).forEach(this::includeADarkOne);
-            request.needs().demands(Demand.Narrower.class).forEach(this::keepNarrower);
-            if (aim == Aim.BEST) {
-                addUpPoints();
-                rewardShares();
-                score.variedLayers().forEach(this::rewardTextures);
-                reward(Term.FINISH_MIX, DesignScore.FINISHES, c -> DesignScore.inLayer(c.slot(), Layer.ORNAMENTS), c -> Set.of(c.product().finish().word()));
-                reward(Term.SCALE_MIX, DesignScore.SCALES, c -> DesignScore.inLayer(c.slot(), Layer.FLORALS),
-                        c -> Set.of(c.product().scale()));
-                objective.setMaximization();
-            } else {
-                choices.forEach(c -> objective.setCoefficient(c.variable(), c.candidate().coins() / 100.0));
-                objective.setMinimization();
-            }
-            return run(aim);
-        } finally {
-            solver.delete();
-        }
+    @Override
+    public void close() {
+        solver.delete();
+    }
+
+    /** The choice with the best score. */
+    Result best(DesignScore score, double gap, Patience patience) {
+        holdEverything();
+        addUpPoints(score);
+        rewardShares(score);
+        rewardTextures(score);
+        rewardFinishes();
+        rewardScales();
+        objective.setMaximization();
+        return run(gap, patience);
+    }
+
+    /** The choice that costs least, in coins. */
+    Result cheapest(Patience patience) {
+        holdEverything();
+        choices.forEach(c -> objective.setCoefficient(c.variable(), c.candidate().coins() / COINS));
+        objective.setMinimization();
+        return run(0, patience);
+    }
+
+    /** Any choice at all. */
+    Result any(Patience patience) {
+        holdEverything();
+        objective.setMinimization();
+        return run(1, patience);
+    }
+
+    /** The choice for which least has to be given up; of equals, one that costs little. */
+    Result leastGivenUp(List<Soft> soft, Patience patience) {
+        Map<String, MPVariable> given = new LinkedHashMap<>();
+        soft.forEach(s -> {
+            MPVariable gives = solver.makeBoolVar("");
+            objective.setCoefficient(gives, s.penalty());
+            given.put(s.wish(), gives);
+        });
+        chooseOneForEachSlot();
+        useEachProductOnce();
+        keepToTheBudget(given.get(Wish.BUDGET));
+        keepToTheCaps(given);
+        keepTheDemands();
+        payForBrokenWishes(given);
+        choices.forEach(c -> objective.setCoefficient(c.variable(), 1e-6 * c.candidate().coins() / COINS));
+        objective.setMinimization();
+        return run(0, patience);
+    }
+
+    private void holdEverything() {
+        chooseOneForEachSlot();
+        useEachProductOnce();
+        keepToTheBudget(null);
+        keepToTheCaps(Map.of());
+        keepTheDemands();
+    }
+
+    private void keepTheDemands() {
+        request.needs().demands(Demand.Variety.class).forEach(this::showVariety);
+        request.needs().demands(Demand.Differ.class).forEach(this::keepApart);
+        request.needs().demands(Demand.DarkOne.class).forEach(this::includeADarkOne);
+        request.needs().demands(Demand.Narrower.class).forEach(this::keepNarrower);
     }
 
     private void chooseOneForEachSlot() {
         candidates.forEach((slot, list) -> {
             MPConstraint one = solver.makeConstraint(1, 1, "");
-            for (Candidate candidate : list) {
+            List<Candidate> byPrice = list.stream().sorted(Comparator.comparingLong(Candidate::coins).thenComparing(c -> c.product().sku())).toList();
+            for (int i = 0; i < byPrice.size(); i++) {
                 MPVariable chosen = solver.makeBoolVar("");
                 one.setCoefficient(chosen, 1);
-                choices.add(new Choice(candidate, chosen));
+                choices.add(new Choice(byPrice.get(i), chosen, TIE * i / byPrice.size()));
             }
         });
     }
@@ -110,20 +173,45 @@ final class KitProgramme {
     private void useEachProductOnce() {
         Map<String, List<Choice>> bySku = new TreeMap<>();
         choices.forEach(c -> bySku.computeIfAbsent(c.product().sku(), s -> new ArrayList<>()).add(c));
-        bySku.values().stream().filter(l -> l.size() > 1).forEach(list -> sum(0, 1, list));
+        bySku.values().stream().filter(l -> l.stream().map(c -> c.slot().id()).distinct().count() > 1).forEach(list -> sum(0, 1, list));
     }
 
-    private void keepToTheBudget() {
-        request.budget().ifPresent(budget -> {
-            MPConstraint limit = solver.makeConstraint(0, budget.coins() / 100.0, "");
-            choices.forEach(c -> limit.setCoefficient(c.variable(), c.candidate().coins() / 100.0));
+    private void keepToTheBudget(MPVariable given) {
+        request.budget().ifPresent(budget -> limit(budget, Candidate::coins, given));
+    }
+
+    private void keepToTheCaps(Map<String, MPVariable> given) {
+        request.hand().caps().forEach((layer, cap) -> limit(cap, c -> c.coinsIn(layer), given.get(Wish.CAP + layer.word())));
+    }
+
+    private void limit(Money most, ToLongFunction<Candidate> coins, MPVariable given) {
+        MPConstraint limit = solver.makeConstraint(-MPSolver.infinity(), most.coins() / COINS, "");
+        choices.forEach(c -> limit.setCoefficient(c.variable(), coins.applyAsLong(c.candidate()) / COINS));
+        if (given != null) {
+            limit.setCoefficient(given, -everything() / COINS);
+        }
+    }
+
+    /** More than any choice costs. */
+    private double everything() {
+        return candidates.values().stream().mapToDouble(l -> l.stream().mapToLong(Candidate::coins).max().orElse(0)).sum();
+    }
+
+    private void payForBrokenWishes(Map<String, MPVariable> given) {
+        given.forEach((wish, gives) -> {
+            List<Choice> breaking = choices.stream().filter(c -> c.candidate().breaks().contains(wish)).toList();
+            if (!breaking.isEmpty()) {
+                MPConstraint pays = solver.makeConstraint(-MPSolver.infinity(), 0, "");
+                breaking.forEach(c -> pays.setCoefficient(c.variable(), 1));
+                pays.setCoefficient(gives, -candidates.size());
+            }
         });
     }
 
     private void showVariety(Demand.Variety demand) {
         List<MPVariable> seen = valueVariables(c -> demand.roles().contains(c.slot().role()), c -> c.product().values(demand.trait()));
         // On a tree that lacks these roles altogether there is nothing to vary.
-        long slots = candidates.keySet().stream().filter(s -> demand.roles().contains(s.role())).count();
+        long slots = slots().stream().filter(s -> demand.roles().contains(s.role())).count();
         if (slots >= demand.least()) {
             MPConstraint enough = solver.makeConstraint(demand.least(), MPSolver.infinity(), "");
             seen.forEach(v -> enough.setCoefficient(v, 1));
@@ -133,11 +221,11 @@ final class KitProgramme {
     private void keepApart(Demand.Differ demand) {
         for (Slot one : slots(demand.one())) {
             for (Slot other : slots(demand.other())) {
-                if (one.equals(other)) {
+                if (one.id().equals(other.id())) {
                     continue;
                 }
                 Map<String, List<Choice>> byValue = new TreeMap<>();
-                choices.stream().filter(c -> c.slot().equals(one) || c.slot().equals(other))
+                choices.stream().filter(c -> c.slot().id().equals(one.id()) || c.slot().id().equals(other.id()))
                         .forEach(c -> c.product().values(demand.trait()).forEach(v -> byValue.computeIfAbsent(v, x -> new ArrayList<>()).add(c)));
                 byValue.values().forEach(list -> sum(0, 1, list));
             }
@@ -145,7 +233,7 @@ final class KitProgramme {
     }
 
     private void includeADarkOne(Demand.DarkOne demand) {
-        if (candidates.keySet().stream().anyMatch(s -> demand.roles().contains(s.role()))) {
+        if (slots().stream().anyMatch(s -> demand.roles().contains(s.role()))) {
             sum(1, MPSolver.infinity(), choices.stream()
                     .filter(c -> demand.roles().contains(c.slot().role()) && c.product().lab().l() <= demand.lightness()).toList());
         }
@@ -156,23 +244,28 @@ final class KitProgramme {
             for (Slot wide : slots(demand.wider())) {
                 // Widths in millimetres; a hundredth is less than any ribbon differs by, and more than the solver's own tolerance.
                 MPConstraint narrower = solver.makeConstraint(-MPSolver.infinity(), -0.01, "");
-                choices.stream().filter(c -> c.slot().equals(narrow))
+                choices.stream().filter(c -> c.slot().id().equals(narrow.id()))
                         .forEach(c -> narrower.setCoefficient(c.variable(), c.product().width().millimetres()));
-                choices.stream().filter(c -> c.slot().equals(wide))
+                choices.stream().filter(c -> c.slot().id().equals(wide.id()))
                         .forEach(c -> narrower.setCoefficient(c.variable(), -c.product().width().millimetres()));
             }
         }
     }
 
+    /** One for each slot, whatever its quantity. */
+    private List<Slot> slots() {
+        return candidates.values().stream().map(l -> l.get(0).slot()).toList();
+    }
+
     private List<Slot> slots(Role role) {
-        return candidates.keySet().stream().filter(s -> s.role() == role).toList();
+        return slots().stream().filter(s -> s.role() == role).toList();
     }
 
-    private void addUpPoints() {
-        choices.forEach(c -> objective.setCoefficient(c.variable(), score.points(c.candidate())));
+    private void addUpPoints(DesignScore score) {
+        choices.forEach(c -> objective.setCoefficient(c.variable(), score.points(c.candidate()) - c.tie()));
     }
 
-    private void rewardShares() {
+    private void rewardShares(DesignScore score) {
         double[] targets = score.targets();
         for (int group = 0; group < targets.length; group++) {
             MPVariable off = solver.makeNumVar(0, 1, "");
@@ -191,13 +284,19 @@ final class KitProgramme {
         objective.setOffset(objective.offset() + Term.PALETTE_SHARES.weight());
     }
 
-    private void rewardTextures(Layer layer, int most) {
+    private void rewardTextures(DesignScore score) {
         int whole = score.variedLayers().values().stream().mapToInt(Integer::intValue).sum();
-        reward(Term.TEXTURE_VARIETY.weight() * most / whole, most, c -> DesignScore.inLayer(c.slot(), layer), c -> Set.of(c.product().texture().word()));
+        score.variedLayers().forEach((layer, most) -> reward(Term.TEXTURE_VARIETY.weight() * most / whole, most,
+                c -> DesignScore.inLayer(c.slot(), layer), c -> Set.of(c.product().texture().word())));
     }
 
-    private void reward(Term term, int most, Predicate<Choice> among, Function<Choice, Set<String>> value) {
-        reward(term.weight(), most, among, value);
+    private void rewardFinishes() {
+        reward(Term.FINISH_MIX.weight(), DesignScore.FINISHES, c -> DesignScore.inLayer(c.slot(), Layer.ORNAMENTS),
+                c -> Set.of(c.product().finish().word()));
+    }
+
+    private void rewardScales() {
+        reward(Term.SCALE_MIX.weight(), DesignScore.SCALES, c -> DesignScore.inLayer(c.slot(), Layer.FLORALS), c -> Set.of(c.product().scale()));
     }
 
     /** Gives points for each different value among some choices, all of them at {@code most} values. */
@@ -230,21 +329,36 @@ final class KitProgramme {
         list.forEach(c -> constraint.setCoefficient(c.variable(), 1));
     }
 
-    private Optional<Solution> run(Aim aim) {
-        solver.setTimeLimit(TIME_LIMIT_MILLIS);
+    private Result run(double gap, Patience patience) {
+        patience.check();
+        solver.setTimeLimit(patience.millis());
         MPSolverParameters parameters = new MPSolverParameters();
-        parameters.setDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, aim == Aim.BEST ? GAP : 0);
+        parameters.setDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, gap);
+        long start = System.nanoTime();
         MPSolver.ResultStatus status = solver.solve(parameters);
+        double spent = (System.nanoTime() - start) / 1e6 * Runtime.getRuntime().availableProcessors();
         parameters.delete();
-        if (status == MPSolver.ResultStatus.INFEASIBLE) {
-            return Optional.empty();
-        }
-        if (status != MPSolver.ResultStatus.OPTIMAL && status != MPSolver.ResultStatus.FEASIBLE) {
+        patience.check();
+        return switch (status) {
+            case OPTIMAL, FEASIBLE -> new Result.Chosen(solution());
+            // Stopped soon after its first relaxation, CBC calls a sound programme infeasible. Its limit counts the processor time of
+            // the whole process, which is at most that of all processors.
+            case INFEASIBLE -> spent < patience.millis() / 2.0 ? new Result.None() : new Result.OutOfTime();
             // "Found nothing in time" must not be mistaken for "nothing fits".
-            throw new IllegalStateException("the solver stopped with " + status);
+            case NOT_SOLVED -> new Result.OutOfTime();
+            default -> throw new IllegalStateException("the solver stopped with " + status);
+        };
+    }
+
+    private Solution solution() {
+        List<Candidate> chosen = new ArrayList<>();
+        double ties = 0;
+        for (Choice c : choices) {
+            if (c.variable().solutionValue() > 0.5) {
+                chosen.add(c.candidate());
+                ties += c.tie();
+            }
         }
-        Map<Slot, Candidate> chosen = new LinkedHashMap<>();
-        choices.stream().filter(c -> c.variable().solutionValue() > 0.5).forEach(c -> chosen.put(c.slot(), c.candidate()));
-        return Optional.of(new Solution(chosen, score, objective.bestBound()));
+        return new Solution(chosen, objective.value() + ties, objective.bestBound() + TIE * candidates.size());
     }
 }

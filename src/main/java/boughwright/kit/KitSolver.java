@@ -1,14 +1,16 @@
 package boughwright.kit;
 
 import boughwright.catalogue.Product;
+import boughwright.kit.KitProgramme.Result;
 import boughwright.measure.Money;
+import boughwright.needs.Layer;
 import boughwright.needs.Need;
+import boughwright.needs.Needs;
 import boughwright.needs.Reason;
 import boughwright.needs.Unit;
 import boughwright.text.Text;
 import com.google.ortools.Loader;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.Currency;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -17,16 +19,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /**
- * Finds the kit with the best design score under stock, packs, budget and the house's demands, with a proven bound.
+ * Finds the kit with the best design score under stock, packs, budget, the house's demands and the customer's wishes, with a
+ * proven bound.
  *
- * <p>Deterministic: the same request gives the same kit. Stateless and safe for several threads; the native solver is loaded
- * once, when the first instance is made.
+ * <p>Deterministic as long as no programme reaches its time limit: the same request gives the same kit. Stateless and safe for
+ * several threads; the native solver is loaded once, when the first instance is made.
  */
 public final class KitSolver {
+
+    /** The relative gap at which the search for the best stops by itself. */
+    static final double GAP = 0;
+
+    /** What the programme's own count and the audit's may differ by; the solver rounds at the ninth digit. */
+    private static final double COUNT = 1e-4;
 
     public KitSolver() {
         Native.load();
@@ -43,104 +50,102 @@ public final class KitSolver {
         }
     }
 
-    /**
-     * The best kit while all wishes hold; else the conflict among them.
-     *
-     * @param wishes the customer's, most important first
-     * @param holding the request under which just these wishes hold
-     */
-    public KitOutcome solve(List<Wish> wishes, Function<Set<Wish>, KitRequest> holding) {
-        KitRequest request = holding.apply(new LinkedHashSet<>(wishes));
-        Optional<Kit> kit = best(request);
-        return kit.<KitOutcome>map(KitOutcome.Found::new)
-                .orElseGet(() -> new KitOutcome.NoKitFits(conflict(wishes, holding)));
+    /** The best kit while all wishes hold; else the conflict among them and the ways out. */
+    public KitOutcome solve(Wishes wishes, Patience patience) {
+        Set<Wish> all = new LinkedHashSet<>(wishes.inOrder());
+        Optional<Kit> kit = best(wishes.holding(all), patience);
+        if (kit.isPresent()) {
+            return new KitOutcome.Found(kit.get());
+        }
+        List<Wish> clashing = new QuickXplain<Wish>(held -> possible(wishes.holding(new LinkedHashSet<>(held)), patience)).explain(wishes.inOrder());
+        if (clashing.isEmpty()) {
+            return new KitOutcome.NoKitFits(new Conflict(List.of(), shortages(wishes.holding(Set.of())), List.of()));
+        }
+        List<Conflict.Wished> wished = clashing.stream().map(w -> new Conflict.Wished(w.id(), w.text())).toList();
+        return new KitOutcome.NoKitFits(new Conflict(wished, List.of(), new WaysOut(this, wishes, patience).of(clashing)));
     }
 
-    /** The best kit for a request, or empty when none fits. */
-    public Optional<Kit> best(KitRequest request) {
-        return solve(request, KitProgramme.Aim.BEST).map(s -> kit(request, s));
+    /**
+     * The best kit for a request, or empty when none fits.
+     *
+     * @throws NoKitInTime when the time was over before any kit was found
+     */
+    public Optional<Kit> best(KitRequest request, Patience patience) {
+        return best(request, patience, true);
+    }
+
+    /** @param pruned whether dominated candidates are left out first; the score is the same either way */
+    Optional<Kit> best(KitRequest request, Patience patience, boolean pruned) {
+        DesignScore score = new DesignScore(request, Slot.of(request.needs().bought()));
+        Optional<Map<String, List<Candidate>>> candidates = candidates(request, pruned ? Optional.of(score) : Optional.empty());
+        if (candidates.isEmpty()) {
+            return Optional.empty();
+        }
+        try (KitProgramme programme = new KitProgramme(request, candidates.get())) {
+            Result result = programme.best(score, GAP, patience);
+            if (result instanceof Result.Chosen chosen) {
+                return Optional.of(kit(request, chosen.solution().chosen(), chosen.solution().objective(), chosen.solution().bound()));
+            }
+            if (result instanceof Result.None) {
+                return Optional.empty();
+            }
+        }
+        // Not one kit in the time given: the cheapest is found sooner, and its gap says how far it may be from the best.
+        return cheapest(request, patience).map(chosen -> kit(request, chosen, Double.NaN, score.most(candidates.get())));
     }
 
     /** What the cheapest kit costs, whatever its score; empty when none fits. */
-    public Optional<Money> least(KitRequest request) {
-        return solve(request, KitProgramme.Aim.CHEAPEST).map(s -> total(request, s.chosen().values().stream().toList()));
+    public Optional<Money> least(KitRequest request, Patience patience) {
+        return cheapest(request, patience).map(chosen -> total(request, chosen));
     }
 
-    /** Every product that may fill a slot, the one that would bring the most points by itself first. */
-    public List<Product> ranked(KitRequest request, String slotId) {
-        List<Slot> slots = Slot.of(request.needs().bought());
-        DesignScore score = new DesignScore(request, slots);
-        return slots.stream().filter(s -> s.id().equals(slotId)).findFirst().stream()
-                .flatMap(s -> new Shortlist(request).candidates(s).stream())
-                .sorted(Comparator.comparingDouble((Candidate c) -> -score.points(c)).thenComparing(c -> c.product().sku()))
-                .map(Candidate::product).toList();
+    Optional<List<Candidate>> cheapest(KitRequest request, Patience patience) {
+        return run(request, programme -> programme.cheapest(patience));
     }
 
-    private Optional<KitProgramme.Solution> solve(KitRequest request, KitProgramme.Aim aim) {
-        List<Slot> slots = Slot.of(request.needs().bought());
+    /** Whether any kit fits; true also when the time did not suffice to tell. */
+    boolean possible(KitRequest request, Patience patience) {
+        try {
+            return run(request, programme -> programme.any(patience)).isPresent();
+        } catch (NoKitInTime unknown) {
+            return true;
+        }
+    }
+
+    private interface Search {
+        Result in(KitProgramme programme);
+    }
+
+    private Optional<List<Candidate>> run(KitRequest request, Search search) {
+        Optional<Map<String, List<Candidate>>> candidates = candidates(request, Optional.empty());
+        if (candidates.isEmpty()) {
+            return Optional.empty();
+        }
+        try (KitProgramme programme = new KitProgramme(request, candidates.get())) {
+            Result result = search.in(programme);
+            if (result instanceof Result.OutOfTime) {
+                throw new NoKitInTime();
+            }
+            return result instanceof Result.Chosen chosen ? Optional.of(chosen.solution().chosen()) : Optional.empty();
+        }
+    }
+
+    /** By slot id, in the order of the slots; empty when nothing on the shelf will do for one of them. */
+    private static Optional<Map<String, List<Candidate>>> candidates(KitRequest request, Optional<DesignScore> pruneBy) {
         Shortlist shortlist = new Shortlist(request);
-        Map<Slot, List<Candidate>> candidates = new LinkedHashMap<>();
-        for (Slot slot : slots) {
+        Map<String, List<Candidate>> candidates = new LinkedHashMap<>();
+        for (Slot slot : Slot.of(request.needs().bought())) {
             List<Candidate> fit = shortlist.candidates(slot);
             if (fit.isEmpty()) {
                 return Optional.empty();
             }
-            candidates.put(slot, fit);
+            candidates.put(slot.id(), fit);
         }
-        return new KitProgramme(request, candidates, new DesignScore(request, slots)).solve(aim);
-    }
-
-    private Conflict conflict(List<Wish> wishes, Function<Set<Wish>, KitRequest> holding) {
-        if (least(holding.apply(Set.of())).isEmpty()) {
-            return new Conflict(List.of(), shortages(holding.apply(Set.of())), List.of());
-        }
-        Set<Wish> clashing = clash(new LinkedHashSet<>(wishes), holding);
-        List<Conflict.WayOut> waysOut = clashing.stream().map(wish -> wayOut(wish, wishes, holding)).toList();
-        return new Conflict(clashing.stream().map(w -> new Conflict.Wished(w.id(), w.text())).toList(), List.of(), waysOut);
-    }
-
-    /**
-     * Of wishes that clash, some that clash by themselves and of which none can be spared. The least important are spared first, so
-     * the conflict is about what matters.
-     */
-    private Set<Wish> clash(Set<Wish> wishes, Function<Set<Wish>, KitRequest> holding) {
-        Set<Wish> clashing = wishes;
-        List<Wish> inOrder = List.copyOf(wishes);
-        for (int i = inOrder.size() - 1; i >= 0; i--) {
-            Set<Wish> fewer = new LinkedHashSet<>(clashing);
-            fewer.remove(inOrder.get(i));
-            if (least(holding.apply(fewer)).isEmpty()) {
-                clashing = fewer;
-            }
-        }
-        return clashing;
-    }
-
-    /** Lets go of one wish, and of the least important of each further clash, until a kit can be made. */
-    private Conflict.WayOut wayOut(Wish first, List<Wish> wishes, Function<Set<Wish>, KitRequest> holding) {
-        Set<Wish> held = new LinkedHashSet<>(wishes);
-        List<Wish> dropped = new ArrayList<>();
-        Wish next = first;
-        Optional<Money> total = Optional.empty();
-        while (total.isEmpty()) {
-            held.remove(next);
-            dropped.add(next);
-            total = least(holding.apply(held));
-            if (total.isEmpty()) {
-                List<Wish> others = List.copyOf(clash(held, holding));
-                next = others.get(others.size() - 1);
-            }
-        }
-        return new Conflict.WayOut(dropped.stream().map(Wish::id).toList(), words(dropped, total.get(), holding.apply(new LinkedHashSet<>(wishes))),
-                total.get());
-    }
-
-    private static String words(List<Wish> dropped, Money total, KitRequest all) {
-        if (dropped.size() == 1 && dropped.get(0).id().equals(Wish.BUDGET)) {
-            return Text.of("kit.out.budget", total.minus(all.budget().orElseThrow()).show(), total.show());
-        }
-        String list = dropped.stream().map(Wish::text).collect(Collectors.joining(Text.of("kit.out.and")));
-        return Text.of("kit.out.wish", list, total.show());
+        pruneBy.ifPresent(score -> {
+            Pruning pruning = new Pruning(score, request.needs(), candidates);
+            candidates.replaceAll(pruning::left);
+        });
+        return Optional.of(candidates);
     }
 
     private static List<String> shortages(KitRequest request) {
@@ -156,58 +161,63 @@ public final class KitSolver {
         return shortages.isEmpty() ? List.of(Text.of("kit.shortage.together")) : shortages;
     }
 
-    private static Money total(KitRequest request, List<Candidate> chosen) {
-        Currency currency = request.catalogue().products().get(0).price().currency();
-        return Money.ofCoins(chosen.stream().mapToLong(Candidate::coins).sum(), currency);
+    static Money total(KitRequest request, List<Candidate> chosen) {
+        return Money.ofCoins(chosen.stream().mapToLong(Candidate::coins).sum(), currency(request));
     }
 
-    private static Kit kit(KitRequest request, KitProgramme.Solution solution) {
-        List<Candidate> chosen = List.copyOf(solution.chosen().values());
-        Map<String, Line> open = new HashMap<>();
-        List<KitLine> lines = new ArrayList<>();
-        for (Need need : request.needs().bought()) {
-            Candidate candidate = solution.chosen().entrySet().stream()
-                    .filter(e -> e.getKey().id().equals(need.slot())).findFirst().orElseThrow().getValue();
-            lines.add(open.computeIfAbsent(need.slot(), s -> new Line(candidate)).next(need));
-        }
-        List<TermScore> terms = solution.score().of(chosen);
+    static Money total(KitRequest request, List<Candidate> chosen, Layer layer) {
+        return Money.ofCoins(chosen.stream().mapToLong(c -> c.coinsIn(layer)).sum(), currency(request));
+    }
+
+    private static Currency currency(KitRequest request) {
+        return request.catalogue().products().get(0).price().currency();
+    }
+
+    /** @param objective the programme's own count of the score, which the audit must confirm; NaN when there is none */
+    private static Kit kit(KitRequest request, List<Candidate> chosen, double objective, double bound) {
+        List<KitLine> lines = lines(request.needs(), chosen);
+        KitAudit audit = new KitAudit(request, lines);
+        List<KitAudit.Fault> faults = audit.faults();
+        List<TermScore> terms = audit.terms();
         double score = terms.stream().mapToDouble(TermScore::points).sum();
-        double bound = Math.max(score, solution.bound());
-        return new Kit(lines, total(request, chosen), request.budget(), score, terms, bound, (bound - score) / Math.max(1e-9, Math.abs(score)));
+        if (!faults.isEmpty() || Math.abs(objective - score) > COUNT) {
+            throw new IllegalStateException("the kit does not hold what the programme promised: " + faults + ", score " + score + " for " + objective);
+        }
+        double best = Math.max(score, bound);
+        double gap = best - score <= COUNT ? 0 : (best - score) / Math.max(1e-9, Math.abs(score));
+        return new Kit(lines, total(request, chosen), request.budget(), score, terms, best, gap);
     }
 
-    /** Shares a candidate's pieces and packs out over the needs of its slot, in order. */
-    private static final class Line {
+    /** The lines of a choice, in the order of the needs. */
+    static List<KitLine> lines(Needs needs, List<Candidate> chosen) {
+        Map<String, KitLine> byNeed = new HashMap<>();
+        chosen.forEach(c -> c.shares().forEach(share -> byNeed.put(share.need().id(), line(c, share))));
+        return needs.bought().stream().map(n -> byNeed.get(n.id())).toList();
+    }
 
-        private final Candidate candidate;
-        private int pieces;
-        private int owned;
-        private int packs;
+    private static KitLine line(Candidate candidate, Candidate.Share share) {
+        Need need = share.need();
+        Product product = candidate.product();
+        Money unit = product.price();
+        return new KitLine(need.id(), need.slot(), product.sku(), product.name(), need.layer(), need.role(), share.quantity(), share.owned(),
+                share.packs(), product.pack(), unit, unit.times(share.packs()), product.shelf(), reason(need, share.quantity()));
+    }
 
-        Line(Candidate candidate) {
-            this.candidate = candidate;
+    /** A roll that is longer than the need's ten yards does with fewer; then the line's number differs from its need's. */
+    private static Reason reason(Need need, int quantity) {
+        if (need.unit() != Unit.ROLL || quantity == need.quantity()) {
+            return need.reason();
         }
+        return new Reason(need.reason().rule(), need.reason().row(), Text.of("kit.longer-rolls", quantity, need.reason().text()));
+    }
 
-        /** A roll that is longer than the need's ten yards does with fewer; then the line's number differs from its need's. */
-        private static Reason reason(Need need, int quantity) {
-            if (need.unit() != Unit.ROLL || quantity == need.quantity()) {
-                return need.reason();
-            }
-            return new Reason(need.reason().rule(), need.reason().row(), Text.of("kit.longer-rolls", quantity, need.reason().text()));
-        }
+    /** Other products for a slot and what each would mean; see {@link Swaps}. */
+    public List<Swap> swaps(KitRequest request, Kit kit, String slot, int most, Patience patience) {
+        return new Swaps(this, request, kit, patience).of(slot, most);
+    }
 
-        KitLine next(Need need) {
-            boolean counted = candidate.slot().needs().size() > 1;
-            int quantity = counted ? need.quantity() : candidate.pieces();
-            int ownedHere = Math.min(quantity, candidate.ownedUsed() - owned);
-            pieces += quantity;
-            owned += ownedHere;
-            int packsSoFar = (pieces - owned + candidate.product().pack() - 1) / candidate.product().pack();
-            int packsHere = packsSoFar - packs;
-            packs = packsSoFar;
-            Money unit = candidate.product().price();
-            return new KitLine(need.id(), need.slot(), candidate.product().sku(), candidate.product().name(), need.layer(), need.role(), quantity,
-                    ownedHere, packsHere, candidate.product().pack(), unit, unit.times(packsHere), candidate.product().shelf(), reason(need, quantity));
-        }
+    /** Why the product that stood in a slot could not stay in a kit, or stays out of it. */
+    public Cause cause(KitRequest request, Kit kit, String slot, String before) {
+        return new Swaps(this, request, kit, Patience.usual()).cause(slot, before);
     }
 }

@@ -6,13 +6,17 @@ import boughwright.needs.Dimension;
 import boughwright.needs.Need;
 import boughwright.needs.Needs;
 import boughwright.needs.Role;
+import boughwright.needs.Taste;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /**
  * Which products may fill a slot: those in its role, of its size, on the shelf in sufficient number, that no demand of the house
- * on a single product rules out.
+ * on a single product rules out, and that every wish about products allows.
  */
 final class Shortlist {
 
@@ -31,14 +35,51 @@ final class Shortlist {
 
     /** In the order of SKUs; empty when nothing on the shelf will do. */
     List<Candidate> candidates(Slot slot) {
-        String wished = request.products().get(slot.id());
-        return request.catalogue().inRole(slot.role()).stream()
-                .filter(p -> wished == null || p.sku().equals(wished))
-                .filter(p -> rightSize(slot.first(), p))
-                .filter(p -> allowed(slot.role(), p, request.needs()))
-                .map(p -> Candidate.of(slot, p, owned.getOrDefault(p.sku(), 0)))
-                .filter(c -> c.packs() <= c.product().stock())
-                .toList();
+        return candidates(slot, Set.of());
+    }
+
+    /** @param soft ids of wishes that may be broken; what breaks them is listed too, and says so */
+    List<Candidate> candidates(Slot slot, Set<String> soft) {
+        List<Candidate> candidates = new ArrayList<>();
+        for (Product product : request.catalogue().inRole(slot.role())) {
+            if (fits(slot, product)) {
+                Set<String> breaks = breaks(slot, product);
+                Candidate candidate = soft.containsAll(breaks) ? candidate(slot, product, breaks) : null;
+                if (candidate != null && candidate.packs() <= product.stock()) {
+                    candidates.add(candidate);
+                }
+            }
+        }
+        return candidates;
+    }
+
+    /** Of the right kind and size, and nothing that the house rules out, whether or not there is enough of it. */
+    boolean fits(Slot slot, Product product) {
+        String own = request.own().get(slot.id());
+        return (own == null || own.equals(product.sku())) && product.roles().contains(slot.role()) && rightSize(slot.first(), product)
+                && allowed(slot.role(), product, request.needs());
+    }
+
+    Candidate candidate(Slot slot, Product product, Set<String> breaks) {
+        return Candidate.of(slot, product, owned.getOrDefault(product.sku(), 0), breaks);
+    }
+
+    /** Ids of the wishes about products that this one would break in the slot. */
+    private Set<String> breaks(Slot slot, Product product) {
+        String pinned = request.hand().products().get(slot.id());
+        if (request.own().containsKey(slot.id()) || pinned == null && request.hand().tastes().isEmpty()) {
+            return Set.of();
+        }
+        Set<String> breaks = new TreeSet<>();
+        if (pinned != null && !pinned.equals(product.sku())) {
+            breaks.add(Wish.PRODUCT + slot.id());
+        }
+        for (Taste taste : request.hand().tastes()) {
+            if (taste.speaksOf(slot.role()) && product.values(taste.trait()).contains(taste.value()) != taste.wanted()) {
+                breaks.add(taste.id());
+            }
+        }
+        return breaks;
     }
 
     static boolean rightSize(Need need, Product product) {

@@ -5,6 +5,7 @@ import boughwright.catalogue.Catalogue;
 import boughwright.catalogue.Product;
 import boughwright.kit.Kit;
 import boughwright.kit.KitLine;
+import boughwright.kit.OwnFirst;
 import boughwright.layout.GapFinder.Filled;
 import boughwright.layout.Patterns.Wished;
 import boughwright.needs.AccentChoice;
@@ -101,20 +102,28 @@ public final class Dressing {
 
     private List<Point> windLights() {
         List<Point> bulbs = new ArrayList<>();
-        for (KitLine line : lines(Layer.LIGHTS, Role.LIGHT_STRING)) {
-            int perString = product(line).lights().orElseThrow().bulbs();
-            List<Wished> winding = Patterns.spiral(surface, line.quantity() * perString, 0.13);
-            for (int i = 0; i < winding.size(); i++) {
-                Wished at = winding.get(i);
-                bulbs.add(surface.point(at.slant(), at.angle(), 0.7 + 0.25 * (i * Patterns.GOLDEN * 3 % 1)));
-            }
+        List<KitLine> lines = lines(Layer.LIGHTS, Role.LIGHT_STRING);
+        int all = lines.stream().mapToInt(l -> l.quantity() * perString(l)).sum();
+        // Strings of several makes follow one another on one winding.
+        List<Wished> winding = Patterns.spiral(surface, all, 0.13);
+        for (int i = 0; i < winding.size(); i++) {
+            Wished at = winding.get(i);
+            bulbs.add(surface.point(at.slant(), at.angle(), 0.7 + 0.25 * (i * Patterns.GOLDEN * 3 % 1)));
+        }
+        int begin = 0;
+        for (KitLine line : lines) {
             List<Wished> begins = new ArrayList<>();
             for (int string = 0; string < line.quantity(); string++) {
-                begins.add(winding.get(string * perString));
+                begins.add(winding.get(begin));
+                begin += perString(line);
             }
             place(line, Zone.MIDDLE, begins, PLUG);
         }
         return bulbs;
+    }
+
+    private int perString(KitLine line) {
+        return product(line).lights().orElseThrow().bulbs();
     }
 
     /** The bouquet at the tip: height stems straight down the pole, texture stems round them, flowers at the base. */
@@ -159,14 +168,24 @@ public final class Dressing {
         stems.addAll(lines(Layer.FLORALS, Role.HEIGHT_STEM));
         stems.addAll(lines(Layer.FLORALS, Role.TEXTURE_STEM));
         stems.addAll(lines(Layer.FLORALS, Role.FACE_FLOWER));
-        int clusters = stems.stream().mapToInt(KitLine::quantity).max().orElse(0);
+        // A stem of which the customer has a part comes in two lines; the own ones go into the first clusters, the rest into the next.
+        Map<String, Integer> begins = new LinkedHashMap<>();
+        Map<String, Integer> ends = new LinkedHashMap<>();
+        Map<KitLine, Integer> from = new LinkedHashMap<>();
+        for (KitLine line : stems) {
+            String whole = OwnFirst.whole(line.needId());
+            from.put(line, begins.getOrDefault(whole, 0));
+            ends.merge(whole, line.quantity(), Integer::sum);
+            begins.put(whole, ends.get(whole));
+        }
+        int clusters = ends.values().stream().mapToInt(Integer::intValue).max().orElse(0);
         double radius = scaled(0.11);
         List<Wished> wished = Patterns.zigzag(surface, clusters, 1, 0);
         for (int i = 0; i < clusters; i++) {
             Optional<Places.Place> place = zones.get(Zone.OUTER).take(wished.get(i).slant(), wished.get(i).angle(), radius);
             int flower = 0;
             for (KitLine line : stems) {
-                if (i >= line.quantity()) {
+                if (i < from.get(line) || i >= from.get(line) + line.quantity()) {
                     continue;
                 }
                 if (place.isEmpty()) {

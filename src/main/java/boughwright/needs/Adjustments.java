@@ -1,20 +1,35 @@
 package boughwright.needs;
 
+import boughwright.measure.Money;
+import java.util.ArrayList;
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Function;
 
 /**
- * What a customer or associate has changed by hand since the brief.
+ * What hands have changed since the brief. Together with the brief it decides the proposal, whatever came in between.
  *
  * @param quantities by need id; replaces what the rulebook gives
- * @param products sku by slot; the product that must fill it
+ * @param products sku by slot; the product that must fill it, whether it was swapped in or pinned where it stood
+ * @param tastes what the products must be or must not be
+ * @param caps the most that a layer may cost
+ * @param levels word of the price level that is liked in a layer; it sways the choice and forbids nothing
+ * @param dropped layers that are left out
+ * @param importance ids of wishes, the most important first; wishes that are not named follow in the house's own order
+ * @param kept sku by slot of the kit that was changed; what need not change stays
  */
-public record Adjustments(SortedMap<String, Integer> quantities, SortedMap<String, String> products) {
+public record Adjustments(
+        SortedMap<String, Integer> quantities, SortedMap<String, String> products, SortedSet<Taste> tastes, SortedMap<Layer, Money> caps,
+        SortedMap<Layer, String> levels, SortedSet<Layer> dropped, List<String> importance, SortedMap<String, String> kept) {
 
-    public static final Adjustments NONE = new Adjustments(new TreeMap<>(), new TreeMap<>());
+    public static final Adjustments NONE = new Adjustments(new TreeMap<>(), new TreeMap<>(), new TreeSet<>(), new TreeMap<>(), new TreeMap<>(),
+            new TreeSet<>(), List.of(), new TreeMap<>());
 
     /** The most of anything that a hand may ask for. */
     public static final int MOST = 5_000;
@@ -27,6 +42,12 @@ public record Adjustments(SortedMap<String, Integer> quantities, SortedMap<Strin
         }
         quantities = Collections.unmodifiableSortedMap(new TreeMap<>(quantities));
         products = Collections.unmodifiableSortedMap(new TreeMap<>(products));
+        tastes = Collections.unmodifiableSortedSet(new TreeSet<>(tastes));
+        caps = Collections.unmodifiableSortedMap(new TreeMap<>(caps));
+        levels = Collections.unmodifiableSortedMap(new TreeMap<>(levels));
+        dropped = Collections.unmodifiableSortedSet(new TreeSet<>(dropped));
+        importance = List.copyOf(importance);
+        kept = Collections.unmodifiableSortedMap(new TreeMap<>(kept));
     }
 
     public Optional<Integer> quantity(String needId) {
@@ -34,30 +55,120 @@ public record Adjustments(SortedMap<String, Integer> quantities, SortedMap<Strin
     }
 
     public Adjustments withQuantity(String needId, int quantity) {
-        SortedMap<String, Integer> more = new TreeMap<>(quantities);
-        more.put(needId, quantity);
-        return new Adjustments(more, products);
+        return withQuantities(with(quantities, needId, quantity));
     }
 
     public Adjustments withoutQuantity(String needId) {
-        SortedMap<String, Integer> fewer = new TreeMap<>(quantities);
-        fewer.remove(needId);
-        return new Adjustments(fewer, products);
+        return withQuantities(without(quantities, needId));
+    }
+
+    private Adjustments withQuantities(SortedMap<String, Integer> other) {
+        return new Adjustments(other, products, tastes, caps, levels, dropped, importance, kept);
     }
 
     public Adjustments withProduct(String slot, String sku) {
-        SortedMap<String, String> more = new TreeMap<>(products);
-        more.put(slot, sku);
-        return new Adjustments(quantities, more);
+        return withProducts(with(products, slot, sku));
     }
 
     public Adjustments withoutProduct(String slot) {
-        SortedMap<String, String> fewer = new TreeMap<>(products);
-        fewer.remove(slot);
-        return new Adjustments(quantities, fewer);
+        return withProducts(without(products, slot));
+    }
+
+    private Adjustments withProducts(SortedMap<String, String> other) {
+        return new Adjustments(quantities, other, tastes, caps, levels, dropped, importance, kept);
+    }
+
+    public Adjustments withTaste(Taste taste) {
+        return withTastes(with(tastes, taste));
+    }
+
+    public Adjustments withoutTaste(Taste taste) {
+        return withTastes(without(tastes, taste));
+    }
+
+    private Adjustments withTastes(SortedSet<Taste> other) {
+        return new Adjustments(quantities, products, other, caps, levels, dropped, importance, kept);
+    }
+
+    public Adjustments withCap(Layer layer, Money most) {
+        return withCaps(with(caps, layer, most));
+    }
+
+    public Adjustments withoutCap(Layer layer) {
+        return withCaps(without(caps, layer));
+    }
+
+    private Adjustments withCaps(SortedMap<Layer, Money> other) {
+        return new Adjustments(quantities, products, tastes, other, levels, dropped, importance, kept);
+    }
+
+    public Adjustments withLevel(Layer layer, String level) {
+        return withLevels(with(levels, layer, level));
+    }
+
+    public Adjustments withoutLevel(Layer layer) {
+        return withLevels(without(levels, layer));
+    }
+
+    private Adjustments withLevels(SortedMap<Layer, String> other) {
+        return new Adjustments(quantities, products, tastes, caps, other, dropped, importance, kept);
+    }
+
+    public Adjustments withDropped(Layer layer) {
+        return withDroppedOnes(with(dropped, layer));
+    }
+
+    public Adjustments withoutDropped(Layer layer) {
+        return withDroppedOnes(without(dropped, layer));
+    }
+
+    private Adjustments withDroppedOnes(SortedSet<Layer> other) {
+        return new Adjustments(quantities, products, tastes, caps, levels, other, importance, kept);
+    }
+
+    /** @param ids of wishes, the most important first */
+    public Adjustments withImportance(List<String> ids) {
+        return new Adjustments(quantities, products, tastes, caps, levels, dropped, ids, kept);
+    }
+
+    /** Changed from a kit with these products by slot; an empty map lets the kit be chosen anew. */
+    public Adjustments keeping(Map<String, String> productsBySlot) {
+        return new Adjustments(quantities, products, tastes, caps, levels, dropped, importance, new TreeMap<>(productsBySlot));
     }
 
     public boolean none() {
-        return quantities.isEmpty() && products.isEmpty();
+        return equals(NONE);
+    }
+
+    private static <K, V> SortedMap<K, V> with(SortedMap<K, V> map, K key, V value) {
+        SortedMap<K, V> more = new TreeMap<>(map);
+        more.put(key, value);
+        return more;
+    }
+
+    private static <K, V> SortedMap<K, V> without(SortedMap<K, V> map, K key) {
+        SortedMap<K, V> fewer = new TreeMap<>(map);
+        fewer.remove(key);
+        return fewer;
+    }
+
+    private static <T> SortedSet<T> with(SortedSet<T> set, T one) {
+        SortedSet<T> more = new TreeSet<>(set);
+        more.add(one);
+        return more;
+    }
+
+    private static <T> SortedSet<T> without(SortedSet<T> set, T one) {
+        SortedSet<T> fewer = new TreeSet<>(set);
+        fewer.remove(one);
+        return fewer;
+    }
+
+    /** The wishes in the stated order of importance, those that are not named after them as they came. */
+    public <W> List<W> inOrder(List<W> wishes, Function<W, String> id) {
+        List<W> ordered = new ArrayList<>();
+        importance.forEach(i -> wishes.stream().filter(w -> id.apply(w).equals(i)).forEach(ordered::add));
+        wishes.stream().filter(w -> !importance.contains(id.apply(w))).forEach(ordered::add);
+        return ordered;
     }
 }

@@ -1,6 +1,5 @@
 package boughwright.proposal;
 
-import boughwright.brief.Abundance;
 import boughwright.brief.Brief;
 import boughwright.brief.BriefFault;
 import boughwright.brief.BriefReader;
@@ -8,11 +7,14 @@ import boughwright.brief.BriefReading;
 import boughwright.brief.Owned;
 import boughwright.catalogue.Catalogue;
 import boughwright.catalogue.Product;
+import boughwright.kit.Cause;
 import boughwright.kit.Kit;
 import boughwright.kit.KitLine;
 import boughwright.kit.KitOutcome;
 import boughwright.kit.KitRequest;
 import boughwright.kit.KitSolver;
+import boughwright.kit.Patience;
+import boughwright.kit.Swap;
 import boughwright.kit.Wish;
 import boughwright.layout.Dressing;
 import boughwright.layout.Layout;
@@ -21,23 +23,16 @@ import boughwright.needs.Adjustments;
 import boughwright.needs.Climb;
 import boughwright.needs.Layer;
 import boughwright.needs.LightLoad;
-import boughwright.needs.Need;
-import boughwright.needs.Needs;
 import boughwright.needs.Role;
 import boughwright.needs.TopperReach;
 import boughwright.plan.Plan;
 import boughwright.plan.Planning;
 import boughwright.plan.Stepladder;
 import boughwright.rulebook.Rulebook;
-import boughwright.text.Text;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.SortedMap;
-import java.util.TreeMap;
 
 /**
  * Carries a brief through every step: needs, kit, layout, plan.
@@ -70,86 +65,115 @@ public final class Designer {
 
     /** From JSON text; faults in it are an outcome, not an exception. */
     public Outcome propose(String briefJson, Adjustments adjustments, long seed) {
+        return propose(briefJson, adjustments, seed, Patience.usual());
+    }
+
+    /** @throws java.util.concurrent.CancellationException when {@code patience} is cancelled on the way */
+    public Outcome propose(String briefJson, Adjustments adjustments, long seed, Patience patience) {
         BriefReading reading = new BriefReader(rulebook.choices()).read(briefJson);
         if (reading instanceof BriefReading.Faulty faulty) {
             return new Outcome.BadBrief(faulty.faults());
         }
-        return propose(((BriefReading.Read) reading).brief(), adjustments, seed);
+        return propose(((BriefReading.Read) reading).brief(), adjustments, seed, patience);
     }
 
     public Outcome propose(Brief brief, Adjustments adjustments, long seed) {
+        return propose(brief, adjustments, seed, Patience.usual());
+    }
+
+    /** @throws java.util.concurrent.CancellationException when {@code patience} is cancelled on the way */
+    public Outcome propose(Brief brief, Adjustments adjustments, long seed, Patience patience) {
         List<BriefFault> faults = unknownOwned(brief);
         if (!faults.isEmpty()) {
             return new Outcome.BadBrief(faults);
         }
-        Needs needs = rulebook.needs(brief, adjustments);
-        KitOutcome outcome = solver.solve(wishes(brief, adjustments, needs), held -> request(brief, adjustments, needs, held));
+        AskedFor asked = new AskedFor(rulebook, catalogue, brief, adjustments);
+        KitOutcome outcome = solver.solve(asked, patience);
         if (outcome instanceof KitOutcome.NoKitFits none) {
-            return new Outcome.NoKitFits(rulebook.edition(), brief, adjustments, needs, none.conflict(), seed);
+            return new Outcome.NoKitFits(rulebook.edition(), asked.all().brief(), adjustments, asked.all().needs(), asked.inOrder(), none.conflict(), seed);
         }
-        Kit kit = ((KitOutcome.Found) outcome).kit();
-        Layout layout = Dressing.of(brief, needs, kit, catalogue, seed);
+        return new Outcome.Made(proposal(asked.all(), adjustments, ((KitOutcome.Found) outcome).kit(), seed));
+    }
+
+    /** The proposal when one can be made; no conflict is looked for. */
+    Optional<Proposal> ifPossible(Brief brief, Adjustments adjustments, long seed, Patience patience) {
+        KitRequest request = new AskedFor(rulebook, catalogue, brief, adjustments).all();
+        return solver.best(request, patience).map(kit -> proposal(request, adjustments, kit, seed));
+    }
+
+    Optional<Kit> kitIfPossible(Brief brief, Adjustments adjustments, Patience patience) {
+        return solver.best(new AskedFor(rulebook, catalogue, brief, adjustments).all(), patience);
+    }
+
+    private Proposal proposal(KitRequest request, Adjustments adjustments, Kit kit, long seed) {
+        Brief brief = request.brief();
+        Layout layout = Dressing.of(brief, request.needs(), kit, request.catalogue(), seed);
         Climb climb = Stepladder.forWorkAt(brief.tree().height());
-        Plan plan = Planning.of(brief, needs, kit, layout, climb, rulebook.cautions(brief, needs, climb, lightLoad(kit), topperReach(brief, layout)));
-        return new Outcome.Made(new Proposal(rulebook.edition(), brief, adjustments, needs, kit, layout, plan, seed));
+        Plan plan = Planning.of(brief, request.needs(), kit, layout, climb, rulebook.cautions(brief, request.needs(), climb,
+                lightLoad(kit, request.catalogue()), topperReach(brief, layout, request.catalogue())));
+        return new Proposal(rulebook.edition(), brief, adjustments, request.needs(), kit, layout, plan, seed, request.catalogue());
+    }
+
+    /** Three ways to meet one brief; see {@link Offers}. */
+    public Offers offers(Proposal asked, Patience patience) {
+        return new OfferMaker(this, asked, patience).offers();
+    }
+
+    /** The scheme as it would grow over three years; see {@link Growth}. */
+    public Growth growth(Proposal asked, Patience patience) {
+        return new Growing(this, asked, patience).growth();
+    }
+
+    /** The customer's wishes in their order of importance. */
+    public List<Wish> wishes(Brief brief, Adjustments adjustments) {
+        return new AskedFor(rulebook, catalogue, brief, adjustments).inOrder();
+    }
+
+    /**
+     * What other products in a slot would mean, worked out before any is taken; the best first.
+     *
+     * @param most of those that can be had
+     */
+    public List<Swap> swaps(Proposal proposal, String slot, int most, Patience patience) {
+        return solver.swaps(request(proposal), proposal.kit(), slot, most, patience);
+    }
+
+    /** Why a product is not, or no longer, in a slot of the proposal. */
+    Cause cause(Proposal proposal, String slot, String sku) {
+        return solver.cause(request(proposal), proposal.kit(), slot, sku);
+    }
+
+    private KitRequest request(Proposal proposal) {
+        return new AskedFor(rulebook, catalogue, proposal.brief(), proposal.adjustments()).all();
     }
 
     private List<BriefFault> unknownOwned(Brief brief) {
         List<BriefFault> faults = new ArrayList<>();
         List<Owned> owned = brief.owned();
         for (int i = 0; i < owned.size(); i++) {
-            if (catalogue.product(owned.get(i).sku()).isEmpty()) {
+            if (owned.get(i).described().isEmpty() && catalogue.product(owned.get(i).sku()).isEmpty()) {
                 faults.add(BriefFault.unknownSku("owned[" + i + "].sku", owned.get(i).sku()));
             }
         }
         return faults;
     }
 
-    /** What the customer asked for that could be let go of, most important first: what a hand changed, the money, how much. */
-    private List<Wish> wishes(Brief brief, Adjustments adjustments, Needs needs) {
-        List<Wish> wishes = new ArrayList<>();
-        adjustments.products().forEach((slot, sku) -> needs.bought().stream().filter(n -> n.slot().equals(slot)).findFirst().ifPresent(n ->
-                wishes.add(new Wish(Wish.PRODUCT + slot, Text.of("wish.product",
-                        catalogue.product(sku).map(Product::name).orElse(sku), Text.of("role." + n.role().word()))))));
-        adjustments.quantities().forEach((id, quantity) -> needs.need(id).filter(Need::changed).ifPresent(n ->
-                wishes.add(new Wish(Wish.QUANTITY + id, Text.of("wish.quantity", String.valueOf(quantity), Text.of("role." + n.role().word()))))));
-        brief.budget().ifPresent(b -> wishes.add(new Wish(Wish.BUDGET, Text.of("wish.budget", b.show()))));
-        if (brief.abundance() != Abundance.RESTRAINED) {
-            wishes.add(new Wish(Wish.ABUNDANCE, Text.of("wish.abundance", brief.abundance().word())));
-        }
-        return wishes;
-    }
-
-    private KitRequest request(Brief brief, Adjustments adjustments, Needs allHeld, Set<Wish> held) {
-        Set<String> ids = held.stream().map(Wish::id).collect(java.util.stream.Collectors.toSet());
-        SortedMap<String, Integer> quantities = new TreeMap<>(adjustments.quantities());
-        quantities.keySet().removeIf(id -> allHeld.need(id).filter(Need::changed).isPresent() && !ids.contains(Wish.QUANTITY + id));
-        SortedMap<String, String> products = new TreeMap<>(adjustments.products());
-        products.keySet().removeIf(slot -> !ids.contains(Wish.PRODUCT + slot));
-        boolean abundant = brief.abundance() == Abundance.RESTRAINED || ids.contains(Wish.ABUNDANCE);
-        Brief asked = abundant ? brief : brief.withAbundance(Abundance.RESTRAINED);
-        boolean asWhole = abundant && quantities.equals(adjustments.quantities());
-        Needs needs = asWhole ? allHeld : rulebook.needs(asked, new Adjustments(quantities, products));
-        return new KitRequest(asked, needs, catalogue, ids.contains(Wish.BUDGET) ? brief.budget() : Optional.empty(), products);
-    }
-
-    /** Products that could fill a slot in place of the one that does, the best for the scheme first. */
-    public List<Product> alternatives(Proposal proposal, String slot) {
-        KitRequest request = new KitRequest(proposal.brief(), proposal.needs(), catalogue, Optional.empty(), Map.of());
-        List<String> used = proposal.kit().lines().stream().map(KitLine::sku).toList();
-        return solver.ranked(request, slot).stream().filter(p -> !used.contains(p.sku())).toList();
-    }
-
-    private Optional<TopperReach> topperReach(Brief brief, Layout layout) {
+    private Optional<TopperReach> topperReach(Brief brief, Layout layout, Catalogue catalogue) {
         return layout.pieces().stream().filter(p -> p.layer() == Layer.TOPPER && !p.role().flower())
                 .map(p -> new TopperReach(Stems.top(p, catalogue.product(p.sku()).orElseThrow(), brief)))
                 .max(Comparator.comparingDouble(TopperReach::top));
     }
 
-    private Optional<LightLoad> lightLoad(Kit kit) {
-        return kit.lines().stream().filter(l -> l.role() == Role.LIGHT_STRING).findFirst().map(line -> {
-            Product.Lights lights = catalogue.product(line.sku()).orElseThrow().lights().orElseThrow();
-            return new LightLoad(line.quantity(), lights.watts(), lights.runLimit());
-        });
+    /** Strings of several makes weigh on one circuit together; their mean load and the shortest run count for each. */
+    private static Optional<LightLoad> lightLoad(Kit kit, Catalogue catalogue) {
+        List<KitLine> lines = kit.lines().stream().filter(l -> l.role() == Role.LIGHT_STRING).toList();
+        List<Product.Lights> lights = lines.stream().map(l -> catalogue.product(l.sku()).orElseThrow().lights().orElseThrow()).toList();
+        int strings = lines.stream().mapToInt(KitLine::quantity).sum();
+        double watts = 0;
+        for (int i = 0; i < lines.size(); i++) {
+            watts += lines.get(i).quantity() * lights.get(i).watts();
+        }
+        int run = lights.stream().mapToInt(Product.Lights::runLimit).min().orElse(0);
+        return strings == 0 ? Optional.empty() : Optional.of(new LightLoad(strings, watts / strings, run));
     }
 }

@@ -2,6 +2,8 @@ package boughwright.proposal;
 
 import boughwright.brief.Brief;
 import boughwright.text.Text;
+import java.util.List;
+import java.util.Locale;
 
 /** Phrases that screen and print share. */
 public final class Phrases {
@@ -22,5 +24,18 @@ public final class Phrases {
             return Text.of("duration.minutes", minutes);
         }
         return minutes % 60 == 0 ? Text.of("duration.hours", minutes / 60) : Text.of("duration.hours.minutes", minutes / 60, minutes % 60);
+    }
+
+    /** With a capital letter. */
+    public static String sentence(String words) {
+        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ENGLISH) + words.substring(1);
+    }
+
+    /** a; a and b; a, b and c. */
+    public static String list(List<String> parts) {
+        if (parts.size() < 2) {
+            return String.join("", parts);
+        }
+        return Text.of("list.and", String.join(Text.of("list.comma"), parts.subList(0, parts.size() - 1)), parts.get(parts.size() - 1));
     }
 }

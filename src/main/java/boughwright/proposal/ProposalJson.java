@@ -64,6 +64,8 @@ public final class ProposalJson {
     public static ObjectNode of(Proposal p) {
         ObjectNode root = head(p.edition(), p.brief(), p.adjustments(), p.needs());
         root.set("kit", kit(p.kit()));
+        ArrayNode notes = root.putArray("notes");
+        OwnNotes.of(p).forEach(notes::add);
         root.set("layout", layout(p.layout()));
         root.set("plan", plan(p.plan()));
         root.put("seed", p.seed());
@@ -82,9 +84,7 @@ public final class ProposalJson {
         root.put("edition", edition.id());
         root.set("brief", brief(brief));
         if (!adjustments.none()) {
-            ObjectNode changed = root.putObject("adjustments");
-            adjustments.quantities().forEach(changed.putObject("quantities")::put);
-            adjustments.products().forEach(changed.putObject("products")::put);
+            root.set("adjustments", AdjustmentsJson.of(adjustments));
         }
         ArrayNode list = root.putArray("needs");
         needs.needs().forEach(n -> list.add(need(n)));
@@ -113,7 +113,10 @@ public final class ProposalJson {
         node.put("abundance", brief.abundance().word());
         node.put("budget", money(brief.budget()));
         ArrayNode owned = node.putArray("owned");
-        brief.owned().forEach(o -> owned.addObject().put("sku", o.sku()).put("quantity", o.quantity()));
+        brief.owned().forEach(o -> {
+            ObjectNode entry = owned.addObject().put("sku", o.sku()).put("quantity", o.quantity());
+            o.described().ifPresent(d -> entry.put("text", d.text()));
+        });
         try {
             node.set("asGiven", JSON.readTree(brief.asGiven()));
         } catch (JsonProcessingException e) {
@@ -244,8 +247,11 @@ public final class ProposalJson {
         ArrayNode waysOut = node.putArray("waysOut");
         for (Conflict.WayOut way : conflict.waysOut()) {
             ObjectNode w = waysOut.addObject();
-            ArrayNode dropped = w.putArray("wishes");
-            way.wishes().forEach(dropped::add);
+            ArrayNode steps = w.putArray("steps");
+            way.steps().forEach(step -> {
+                ObjectNode one = steps.addObject().put("wish", step.wish());
+                step.instead().ifPresent(i -> one.put("instead", i));
+            });
             w.put("text", way.text()).put("total", way.total().decimal());
         }
         return node;

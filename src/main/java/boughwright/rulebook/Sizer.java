@@ -118,9 +118,10 @@ final class Sizer {
     /** @param slot the slot shared with other needs, or empty for one of its own */
     private int add(Layer layer, Role role, String suffix, int style, Unit unit, Sizing.Sized sized, Optional<Length> diameter, String slot) {
         String id = layer.word() + "/" + role.word() + suffix;
-        int quantity = adjustments.quantity(id).orElse(sized.quantity());
-        Reason reason = quantity == sized.quantity() ? sized.reason()
-                : new Reason(sized.reason().rule(), sized.reason().row(),
+        boolean dropped = adjustments.dropped().contains(layer);
+        int quantity = dropped ? 0 : adjustments.quantity(id).orElse(sized.quantity());
+        Reason reason = dropped ? new Reason(sized.reason().rule(), sized.reason().row(), Text.of("need.dropped", sized.reason().text()))
+                : quantity == sized.quantity() ? sized.reason() : new Reason(sized.reason().rule(), sized.reason().row(),
                         Text.of("need.changed", String.valueOf(sized.quantity()), sized.reason().text()));
         needs.add(new Need(id, slot.isEmpty() ? id : slot, layer, role, style, quantity, sized.quantity(), unit, diameter, reason));
         return quantity;

@@ -6,10 +6,12 @@ import boughwright.brief.SeenFrom;
 import boughwright.brief.Tree;
 import boughwright.measure.Length;
 import boughwright.measure.Units;
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -38,6 +40,8 @@ final class Answers {
     /** Plain decimal; empty for no limit. */
     String budget = "";
     final Map<String, Integer> owned = new LinkedHashMap<>();
+    /** What is owned in the customer's words. */
+    final List<String> ownedInWords = new ArrayList<>();
 
     Optional<Length> heightRead() {
         return Length.read(height);
@@ -75,9 +79,10 @@ final class Answers {
         if (!budget.isBlank()) {
             root.put("budget", budget);
         }
-        if (!owned.isEmpty()) {
-            JsonNode list = JSON.valueToTree(owned.entrySet().stream().map(e -> Map.of("sku", e.getKey(), "quantity", e.getValue())).toList());
-            root.set("owned", list);
+        if (!owned.isEmpty() || !ownedInWords.isEmpty()) {
+            ArrayNode list = root.putArray("owned");
+            owned.forEach((sku, quantity) -> list.addObject().put("sku", sku).put("quantity", quantity));
+            ownedInWords.forEach(text -> list.addObject().put("text", text));
         }
         return root.toString();
     }

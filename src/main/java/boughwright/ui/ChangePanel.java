@@ -3,27 +3,29 @@ package boughwright.ui;
 import boughwright.brief.Abundance;
 import boughwright.brief.Brief;
 import boughwright.brief.Palette;
-import boughwright.proposal.Outcome;
+import boughwright.measure.Money;
 import boughwright.text.Text;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
+import java.util.Currency;
+import java.util.function.Consumer;
 
-/** What can be changed of the brief once the proposal stands: abundance, budget, palette. */
+/** What can be changed of the whole once the proposal stands: abundance, budget, palette, tastes, and what matters most. */
 final class ChangePanel extends Div {
 
     private final Proposing proposing;
-    private final Runnable changed;
+    private final Consumer<Runnable> change;
     private final Paragraph fault = new Paragraph();
 
-    ChangePanel(Proposing proposing, Brief brief, Runnable changed) {
+    ChangePanel(Proposing proposing, Brief brief, Consumer<Runnable> change) {
         this.proposing = proposing;
-        this.changed = changed;
+        this.change = change;
         addClassName("change");
         fault.addClassName("fault");
         fault.getElement().setAttribute("role", "alert");
         add(new H2(Text.of("change.abundance")), abundance(brief), new H2(Text.of("change.budget")), budget(brief), fault,
-                new H2(Text.of("change.palette")), palettes(brief));
+                new H2(Text.of("change.palette")), palettes(brief), new Tastes(proposing, change), new WishOrder(proposing, change));
     }
 
     private Div abundance(Brief brief) {
@@ -31,8 +33,7 @@ final class ChangePanel extends Div {
         row.addClassName("choice-row");
         for (Abundance abundance : Abundance.values()) {
             row.add(Controls.pill(Text.of("abundance." + abundance.word()), abundance == brief.abundance(), () -> {
-                proposing.abundance(abundance);
-                changed.run();
+                change.accept(() -> proposing.abundance(abundance));
             }));
         }
         return row;
@@ -48,10 +49,12 @@ final class ChangePanel extends Div {
     }
 
     private void budget(String text) {
-        if (proposing.budget(Amounts.plain(text)) instanceof Outcome.BadBrief) {
-            fault.setText(Text.of("budget.plain"));
+        String plain = Amounts.plain(text);
+        Currency currency = proposing.designer().rulebook().choices().currency();
+        if (plain.isBlank() || Money.read(plain, currency).filter(m -> m.amount().signum() > 0).isPresent()) {
+            change.accept(() -> proposing.budget(plain));
         } else {
-            changed.run();
+            fault.setText(Text.of("budget.plain"));
         }
     }
 
@@ -60,8 +63,7 @@ final class ChangePanel extends Div {
         cards.addClassNames("cards", "three");
         for (Palette palette : proposing.designer().rulebook().choices().palettes()) {
             cards.add(Controls.card(Icons.palette(palette), palette.title(), "", palette.id().equals(brief.palette().id()), () -> {
-                proposing.palette(palette.id());
-                changed.run();
+                change.accept(() -> proposing.palette(palette.id()));
             }));
         }
         return cards;

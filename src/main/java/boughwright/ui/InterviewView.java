@@ -1,7 +1,9 @@
 package boughwright.ui;
 
 import boughwright.brief.BriefFault;
+import boughwright.brief.Owned;
 import boughwright.consultation.Consultations;
+import boughwright.consultation.Reopened;
 import boughwright.consultation.Saved;
 import boughwright.consultation.ShopDoor;
 import boughwright.drawing.RoomPicture;
@@ -9,6 +11,7 @@ import boughwright.drawing.TreeShape;
 import boughwright.measure.Length;
 import boughwright.measure.Units;
 import boughwright.needs.Adjustments;
+import boughwright.proposal.Bought;
 import boughwright.proposal.Designer;
 import boughwright.proposal.Outcome;
 import boughwright.text.Text;
@@ -52,7 +55,7 @@ class InterviewView extends Screen implements HasDynamicTitle {
         this.shop = shop;
         this.consultations = consultations;
         this.interview = new Interview(() -> shop.designer().rulebook().choices());
-        this.pages = new QuestionPages(interview.answers(), shop, this::answered, this::open);
+        this.pages = new QuestionPages(interview.answers(), shop, this::answered, this::open, this::lastYear);
         back = Controls.button(Text.of("interview.back"), "quiet", this::back);
         next = Controls.button("", "strong", this::next);
         units = Controls.pill("", false, this::switchUnits);
@@ -136,7 +139,7 @@ class InterviewView extends Screen implements HasDynamicTitle {
             return;
         }
         Saved saved = consultations.begin(brief, outcome);
-        getUI().ifPresent(ui -> ui.navigate(ProposalView.class, saved.code()));
+        getUI().ifPresent(ui -> ui.navigate(saved.fits() ? WaysView.class : ProposalView.class, saved.code()));
     }
 
     /** Opens a kept plan by the code that somebody typed. */
@@ -148,6 +151,25 @@ class InterviewView extends Screen implements HasDynamicTitle {
         Optional<Saved> saved = consultations.open(code);
         fault.setText(saved.isPresent() ? "" : Text.of("api.no-code", code));
         saved.ifPresent(s -> getUI().ifPresent(ui -> ui.navigate(ProposalView.class, s.code())));
+    }
+
+    /** What was bought by a plan of an earlier year is the customer's own now. */
+    private void lastYear(String code) {
+        if (code.isBlank()) {
+            return;
+        }
+        Optional<Outcome.Made> made = consultations.reopen(code, shop.designer()).map(Reopened::outcome).filter(Outcome.Made.class::isInstance)
+                .map(Outcome.Made.class::cast);
+        if (made.isEmpty()) {
+            fault.setText(Text.of("api.no-code", code));
+            fault.getElement().executeJs("this.scrollIntoView({block: 'center'})");
+            return;
+        }
+        for (Owned owned : Bought.by(made.get().proposal())) {
+            owned.described().ifPresentOrElse(d -> interview.answers().ownedInWords.add(d.text()),
+                    () -> interview.answers().owned.put(owned.sku(), owned.quantity()));
+        }
+        answered();
     }
 
     private void switchUnits() {

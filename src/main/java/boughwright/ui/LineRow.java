@@ -3,62 +3,86 @@ package boughwright.ui;
 import boughwright.catalogue.Product;
 import boughwright.drawing.DressedTree;
 import boughwright.kit.KitLine;
+import boughwright.kit.OwnFirst;
 import boughwright.needs.Need;
 import boughwright.needs.Unit;
 import boughwright.proposal.Proposal;
 import boughwright.text.Text;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.NativeButton;
-import com.vaadin.flow.component.html.Paragraph;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
 
 /** One line of the kit: the product, how many and why, and others that could take its place. */
 final class LineRow extends Div {
 
-    private static final int MOST_OFFERED = 6;
-
     private final Proposing proposing;
     private final Need need;
     private final KitLine line;
-    private final Runnable changed;
+    private final Consumer<Runnable> change;
     private final Div more = new Div();
+    private final Map<String, NativeButton> links = new HashMap<>();
     private String open = "";
 
-    LineRow(Proposing proposing, Need need, KitLine line, Proposal proposal, Runnable changed) {
+    LineRow(Proposing proposing, Need need, KitLine line, Proposal proposal, Consumer<Runnable> change) {
         this.proposing = proposing;
         this.need = need;
         this.line = line;
-        this.changed = changed;
+        this.change = change;
         addClassName("line-box");
         getElement().setAttribute("data-need", need.id());
-        Product product = proposing.designer().catalogue().product(line.sku()).orElseThrow();
+        Product product = proposal.product(line);
         Div swatch = Controls.drawn(DressedTree.swatch(product, 44));
         swatch.addClassName("swatch");
         Div name = new Div(Controls.words(line.name(), "line-name"), Controls.words(details(), "soft"));
         name.addClassName("line-words");
-        Stepper stepper = new Stepper(line.quantity(), line.name(), to -> change(() -> proposing.quantity(need.id(), to)));
-        Div count = new Div(stepper, Controls.words(unit(), "soft"));
+        // How many of one's own there are is a fact; the rest can be changed.
+        Div count = new Div(own() ? Controls.words(String.valueOf(line.quantity()), "line-price")
+                : new Stepper(line.quantity(), line.name(), to -> change.accept(() -> proposing.quantity(need.id(), to))), Controls.words(unit(), "soft"));
         count.addClassName("line-count");
         Div price = new Div(Controls.words(line.price().show(), "line-price"), Controls.words(KitList.packs(line), "soft"));
         price.addClassName("line-money");
-        NativeButton why = Controls.link(Text.of("kit.why", line.quantity()), () -> toggle("why"));
-        NativeButton swap = Controls.link(Text.of("kit.swap"), () -> toggle("swap"));
-        why.getElement().setAttribute("aria-expanded", "false");
-        swap.getElement().setAttribute("aria-expanded", "false");
-        Div links = new Div(why, swap);
-        links.addClassName("line-links");
-        Div row = new Div(swatch, name, count, price, links);
+        Div linked = new Div(link(Text.of("kit.why", line.quantity()), "why"));
+        if (!own()) {
+            boolean pinned = proposing.chosenByHand(line.slot());
+            linked.add(link(Text.of("kit.why-this"), "this"), link(Text.of("kit.swap"), "swap"), Controls.link(Text.of(pinned ? "kit.unpin" : "kit.pin"),
+                    () -> change.accept(() -> {
+                        if (pinned) {
+                            proposing.letTheKitChoose(line.slot());
+                        } else {
+                            proposing.pin(line.slot());
+                        }
+                    })));
+        }
+        linked.addClassName("line-links");
+        Div row = new Div(swatch, name, count, price, linked);
         row.addClassName("line");
         more.addClassName("line-more");
         more.setVisible(false);
         add(row, more);
     }
 
+    private NativeButton link(String text, String opens) {
+        NativeButton link = Controls.link(text, () -> toggle(opens));
+        link.getElement().setAttribute("aria-expanded", "false");
+        links.put(opens, link);
+        return link;
+    }
+
+    /** Filled with what the customer has; there is nothing to choose. */
+    private boolean own() {
+        return line.slot().endsWith(OwnFirst.OWN);
+    }
+
     private String details() {
         List<String> parts = new ArrayList<>();
         parts.add(Text.of("role." + line.role().word()));
-        parts.add(Text.of("kit.shelf", line.shelf()));
+        if (line.packs() > 0) {
+            parts.add(Text.of("kit.shelf", line.shelf()));
+        }
         if (line.owned() > 0) {
             parts.add(Text.of("kit.owned", line.owned()));
         }
@@ -75,42 +99,18 @@ final class LineRow extends Div {
         return Text.of("unit." + (need.unit() == Unit.BULB ? "string" : need.unit().word()), line.quantity());
     }
 
-    private void change(Runnable change) {
-        change.run();
-        changed.run();
-    }
-
     private void toggle(String which) {
         open = open.equals(which) ? "" : which;
         more.removeAll();
         more.setVisible(!open.isEmpty());
-        if (open.equals("why")) {
-            more.add(new ReasonBox(proposing, need, changed));
-        } else if (open.equals("swap")) {
-            more.add(swaps());
+        switch (open) {
+            case "why" -> more.add(new ReasonBox(proposing, need, change));
+            case "this" -> more.add(new WhyThis(proposing, line));
+            case "swap" -> more.add(new SwapCards(proposing, line, change));
+            default -> {
+            }
         }
+        links.forEach((opens, link) -> link.getElement().setAttribute("aria-expanded", String.valueOf(opens.equals(open))));
         getElement().setAttribute("data-open", open);
-    }
-
-    private Div swaps() {
-        Div swaps = new Div();
-        swaps.addClassNames("cards", "swaps");
-        if (proposing.chosenByHand(line.slot())) {
-            swaps.add(Controls.card(null, Text.of("kit.swap.free"), Text.of("kit.swap.free.words"), false,
-                    () -> change(() -> proposing.letTheKitChoose(line.slot()))));
-        }
-        List<Product> others = proposing.alternatives(line.slot());
-        for (Product other : others.subList(0, Math.min(MOST_OFFERED, others.size()))) {
-            Div swatch = Controls.drawn(DressedTree.swatch(other, 56));
-            swatch.addClassName("swatch");
-            swaps.add(Controls.card(swatch, other.name(), Text.of("kit.swap.price", other.price().show(), other.pack(), other.shelf()), false,
-                    () -> change(() -> proposing.swap(line.slot(), other.sku()))));
-        }
-        if (others.isEmpty()) {
-            Paragraph none = new Paragraph(Text.of("kit.swap.none"));
-            none.addClassName("soft");
-            swaps.add(none);
-        }
-        return swaps;
     }
 }

@@ -7,13 +7,14 @@ import boughwright.text.Text;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.html.Span;
+import java.util.function.Consumer;
 
 /** A line for what is made of other pieces (groupings, clusters, accents), or for what a hand has taken out. */
 final class MadeRow extends Div {
 
     private final Div more = new Div();
 
-    MadeRow(Proposing proposing, Need need, Proposal proposal, Runnable changed) {
+    MadeRow(Proposing proposing, Need need, Proposal proposal, Consumer<Runnable> change) {
         addClassNames("line-box", "made");
         getElement().setAttribute("data-need", need.id());
         Span mark = Controls.words("", "swatch");
@@ -22,8 +23,7 @@ final class MadeRow extends Div {
                 "line-name"), Controls.words(words(need, proposal), "soft"));
         name.addClassName("line-words");
         Stepper stepper = new Stepper(need.quantity(), Text.of("role." + need.role().word()), to -> {
-            proposing.quantity(need.id(), to);
-            changed.run();
+            change.accept(() -> proposing.quantity(need.id(), to));
         });
         Div count = new Div(stepper, Controls.words(Text.of("unit." + need.unit().word(), need.quantity()), "soft"));
         count.addClassName("line-count");
@@ -35,7 +35,7 @@ final class MadeRow extends Div {
         Div row = new Div(mark, name, count, price, links);
         row.addClassName("line");
         more.addClassName("line-more");
-        more.add(new ReasonBox(proposing, need, changed));
+        more.add(new ReasonBox(proposing, need, change));
         more.setVisible(false);
         add(row, more);
     }

@@ -36,17 +36,20 @@ final class QuestionPages {
     private final ShopDoor shop;
     private final Runnable changed;
     private final Consumer<String> openCode;
+    private final Consumer<String> lastYear;
     private String search = "";
 
     /**
      * @param changed called after each answer, to draw the page anew
      * @param openCode called with the code of a kept plan
+     * @param lastYear called with the code of a plan whose pieces are the customer's by now
      */
-    QuestionPages(Answers answers, ShopDoor shop, Runnable changed, Consumer<String> openCode) {
+    QuestionPages(Answers answers, ShopDoor shop, Runnable changed, Consumer<String> openCode, Consumer<String> lastYear) {
         this.answers = answers;
         this.shop = shop;
         this.changed = changed;
         this.openCode = openCode;
+        this.lastYear = lastYear;
     }
 
     Div page(Question question) {
@@ -259,7 +262,20 @@ final class QuestionPages {
                 found.add(Controls.words(Text.of("interview.owned.nothing", search), "soft"));
             }
         }
-        page.add(find, found, list);
+        Div other = row("");
+        other.add(Controls.field("owned-words", Text.of("interview.owned.words"), Text.of("interview.owned.words.example"), "", this::ownInWords),
+                Controls.field("owned-last", Text.of("interview.owned.last"), Text.of("interview.owned.last.example"), "", lastYear));
+        Div inWords = new Div();
+        inWords.addClassNames("choice-row");
+        answers.ownedInWords.forEach(text -> inWords.add(Controls.pill(Text.of("interview.owned.remove", text), false,
+                () -> answer(() -> answers.ownedInWords.remove(text)))));
+        page.add(find, found, list, other, inWords);
+    }
+
+    private void ownInWords(String text) {
+        if (!text.isBlank()) {
+            answer(() -> answers.ownedInWords.add(text));
+        }
     }
 
     private static Div swatch(Product product) {

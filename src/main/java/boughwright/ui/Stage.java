@@ -1,6 +1,5 @@
 package boughwright.ui;
 
-import boughwright.catalogue.Catalogue;
 import boughwright.drawing.ProposalPicture;
 import boughwright.drawing.View;
 import boughwright.needs.Layer;
@@ -37,8 +36,8 @@ final class Stage extends Div {
     }
 
     /** Draws another proposal from the side that was chosen before, with the same layers. */
-    void show(Proposal proposal, Catalogue catalogue) {
-        pictures = new ProposalPicture(proposal.brief(), proposal.kit(), proposal.layout(), catalogue);
+    void show(Proposal proposal) {
+        pictures = new ProposalPicture(proposal.brief(), proposal.kit(), proposal.layout(), proposal.catalogue());
         draw();
     }
 

@@ -10,17 +10,14 @@ import java.util.function.IntConsumer;
 /** A number to type, with one less and one more beside it; never below 0. */
 final class Stepper extends Div {
 
+    private static final int QUIET_MILLIS = 350;
+
     /**
      * @param of what is counted, for screen readers
      * @param onChange called with the number wanted
      */
     Stepper(int value, String of, IntConsumer onChange) {
         addClassName("stepper");
-        NativeButton less = new NativeButton("−", e -> onChange.accept(Math.max(0, value - 1)));
-        less.getElement().setAttribute("aria-label", Text.of("stepper.less", of));
-        less.setEnabled(value > 0);
-        NativeButton more = new NativeButton("+", e -> onChange.accept(value + 1));
-        more.getElement().setAttribute("aria-label", Text.of("stepper.more", of));
         Input number = new Input(ValueChangeMode.ON_CHANGE);
         number.setType("text");
         number.getElement().setAttribute("inputmode", "numeric");
@@ -34,6 +31,21 @@ final class Stepper extends Div {
                 number.setValue(String.valueOf(value));
             }
         });
-        add(less, number, more);
+        add(button("−", -1, Text.of("stepper.less", of)), number, button("+", 1, Text.of("stepper.more", of)));
+    }
+
+    /** Taps in quick succession are counted in the browser and come as one change of the number. */
+    private static NativeButton button(String sign, int by, String label) {
+        NativeButton button = new NativeButton(sign);
+        button.getElement().setAttribute("aria-label", label);
+        button.getElement().executeJs("""
+                this.addEventListener('click', () => {
+                  const box = this.parentElement;
+                  const number = box.querySelector('input');
+                  number.value = Math.max(0, (parseInt(number.value, 10) || 0) + $0);
+                  clearTimeout(box.settling);
+                  box.settling = setTimeout(() => number.dispatchEvent(new Event('change', {bubbles: true})), $1);
+                });""", by, QUIET_MILLIS);
+        return button;
     }
 }

@@ -165,24 +165,25 @@ class PlanDocumentTest {
                 l.unitPrice(), l.price(), "<Z>", l.reason()));
         Plan plan = nine.plan();
         Proposal changed = new Proposal(nine.edition(), nine.brief(), nine.adjustments(), nine.needs(),
-                new Kit(lines, kit.total(), kit.budget(), kit.score(), kit.terms(), kit.bound(), kit.gap()), nine.layout(), plan, nine.seed());
-        String text = text(PlanDocument.pdf(changed, PICTURE, Paper.LETTER, Optional.of("\"; } body { display: none } <b>"), designer.catalogue()));
+                new Kit(lines, kit.total(), kit.budget(), kit.score(), kit.terms(), kit.bound(), kit.gap()), nine.layout(), plan, nine.seed(), nine.catalogue());
+        String text = text(PlanDocument.pdf(changed, PICTURE, Paper.LETTER, Optional.of("\"; } body { display: none } <b>")));
         assertThat(text).contains(squeezed("</style><script>x</script> & \"q\" \\ }{ é")).contains("<Z>")
                 .contains(squeezed("· \"; } body { display: none } <b>"));
     }
 
     @Test
     void a_product_that_the_catalogue_lacks_is_printed_without_its_colour() throws IOException {
-        Catalogue bare = new Catalogue(List.<Product>of());
-        assertThat(text(PlanDocument.pdf(nine, PICTURE, Paper.LETTER, Optional.empty(), bare))).contains(squeezed(nine.kit().lines().get(0).name()));
+        Proposal bare = new Proposal(nine.edition(), nine.brief(), nine.adjustments(), nine.needs(), nine.kit(), nine.layout(), nine.plan(), nine.seed(),
+                new Catalogue(List.<Product>of()));
+        assertThat(text(PlanDocument.pdf(bare, PICTURE, Paper.LETTER, Optional.empty()))).contains(squeezed(nine.kit().lines().get(0).name()));
     }
 
     @Test
     void a_picture_may_not_declare_entities() {
         String svg = "<!DOCTYPE svg [<!ENTITY e SYSTEM \"file:///etc/hostname\">]><svg xmlns=\"http://www.w3.org/2000/svg\"><text>&e;</text></svg>";
-        assertThatThrownBy(() -> PlanDocument.pdf(nine, svg, Paper.LETTER, Optional.empty(), designer.catalogue()))
+        assertThatThrownBy(() -> PlanDocument.pdf(nine, svg, Paper.LETTER, Optional.empty()))
                 .isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> PlanDocument.pdf(nine, "no picture", Paper.LETTER, Optional.empty(), designer.catalogue()))
+        assertThatThrownBy(() -> PlanDocument.pdf(nine, "no picture", Paper.LETTER, Optional.empty()))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
@@ -191,7 +192,7 @@ class PlanDocumentTest {
     }
 
     private static byte[] pdf(Proposal proposal, Paper paper) {
-        return PlanDocument.pdf(proposal, PICTURE, paper, Optional.of("KELP 4 MOSS"), designer.catalogue());
+        return PlanDocument.pdf(proposal, PICTURE, paper, Optional.of("KELP 4 MOSS"));
     }
 
     private static String text(byte[] pdf) throws IOException {

@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import boughwright.catalogue.Traits.Finish;
+import boughwright.catalogue.Traits.Level;
 import boughwright.catalogue.Traits.Texture;
 import boughwright.measure.Length;
 import boughwright.needs.Demand;
 import boughwright.needs.Layer;
 import boughwright.needs.Role;
 import boughwright.needs.Trait;
+import java.util.Map;
 import java.util.Optional;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
@@ -156,11 +158,46 @@ class DesignScoreTest {
     }
 
     @Test
-    void owned_used_is_the_share_of_all_owned_pieces_that_find_a_place() {
-        TinyShop shop = new TinyShop().need("flower", Layer.FLORALS, Role.FACE_FLOWER, 4).sell(flower("had"), flower("new"), flower("other"))
-                .has("had", 9).has("other", 1);
-        assertThat(shop.value(Term.OWNED_USED, "had")).isCloseTo(0.4, EXACT);
-        assertThat(shop.value(Term.OWNED_USED, "new")).isZero();
+    void owned_used_counts_the_kinds_of_owned_pieces_that_find_a_place() {
+        TinyShop shop = flowers(2).sell(flower("had"), flower("new"), flower("other")).has("had", 9).has("other", 1);
+        assertThat(shop.value(Term.OWNED_USED, "had", "other")).isEqualTo(2);
+        assertThat(shop.value(Term.OWNED_USED, "had", "new")).isEqualTo(1);
+        assertThat(shop.value(Term.OWNED_USED, "new", "new")).isZero();
+    }
+
+    @Test
+    void price_level_loses_one_for_each_slot_off_the_level_that_was_chosen_for_its_layer() {
+        TinyShop shop = flowers(2).need("ball", "ball", Layer.ORNAMENTS, Role.FEATURE_ORNAMENT, 1, Optional.of(Length.ofMillimetres(400)));
+        shop.sell(flower("fine").level(Level.FINE), flower("plain"), Goods.of("ball", Role.FEATURE_ORNAMENT));
+        assertThat(shop.value(Term.PRICE_LEVEL, "fine", "plain", "ball")).isZero();
+        shop.hand = shop.hand.withLevel(Layer.FLORALS, "fine");
+        assertThat(shop.value(Term.PRICE_LEVEL, "fine", "plain", "ball")).isEqualTo(-1);
+        assertThat(shop.value(Term.PRICE_LEVEL, "plain", "plain", "ball")).isEqualTo(-2);
+    }
+
+    @Test
+    void stability_loses_one_for_each_slot_whose_product_is_another_than_before() {
+        TinyShop shop = flowers(2).sell(flower("a"), flower("b"), flower("c"));
+        shop.hand = shop.hand.keeping(Map.of("flower/1", "a", "flower/9", "c"));
+        assertThat(shop.value(Term.STABILITY, "a", "b")).as("a slot that was not there before cannot have changed").isZero();
+        assertThat(shop.value(Term.STABILITY, "b", "c")).isEqualTo(-1);
+    }
+
+    @Test
+    void every_term_says_its_value_in_a_sentence() {
+        assertThat(Term.LOOK_FIT.sentence(0.784)).isEqualTo("78 % of the scheme belongs to the look.");
+        assertThat(Term.PALETTE_FIT.sentence(0.5)).isEqualTo("The colours come 50 % of the way to the palette’s, each in its place.");
+        assertThat(Term.PALETTE_SHARES.sentence(0.91)).isEqualTo("The shares of main, second and spark are 91 % right.");
+        assertThat(Term.TEXTURE_VARIETY.sentence(1)).isEqualTo("100 % of the different textures that a full mix shows.");
+        assertThat(Term.FINISH_MIX.sentence(2 / 3.0)).isEqualTo("67 % of the different finishes that a full mix of ornaments shows.");
+        assertThat(Term.SCALE_MIX.sentence(1 / 3.0)).isEqualTo("33 % of small, middling and large heads are there.");
+        assertThat(Term.NO_NEAR_MISS.sentence(0.95)).isEqualTo("95 % of the scheme is free of colours that just miss the palette’s.");
+        assertThat(Term.HOUSE_PREFERENCE.sentence(0)).isEqualTo("0 % of what the house likes in this look is met.");
+        assertThat(Term.NO_LEFTOVERS.sentence(0.97)).isEqualTo("Packs come out 97 % even.");
+        assertThat(Term.THRIFT.sentence(0.6)).isEqualTo("60 % of the points for a low price.");
+        assertThat(Term.OWNED_USED.sentence(2)).isEqualTo("2 kinds of piece of your own are used.");
+        assertThat(Term.PRICE_LEVEL.sentence(-1)).isEqualTo("One product is off the price level you chose.");
+        assertThat(Term.STABILITY.sentence(-3)).isEqualTo("3 products have changed.");
     }
 
     @Test

@@ -34,6 +34,7 @@ final class Goods {
     private int pack = 1;
     private String price = "1.00";
     private int stock = 1000;
+    private Level level = Level.EVERYDAY;
 
     private Goods(String sku, Role... roles) {
         this.sku = sku;
@@ -87,6 +88,11 @@ final class Goods {
         return this;
     }
 
+    Goods level(Level other) {
+        level = other;
+        return this;
+    }
+
     /** So many pieces in a pack at so much a pack. */
     Goods pack(int pieces, String dollars) {
         pack = pieces;
@@ -105,6 +111,6 @@ final class Goods {
                 Material.PLASTIC, Shape.BALL, ribbon ? Optional.of(Pattern.PLAIN) : Optional.empty(),
                 ribbon ? Optional.of(Weave.OPEN) : Optional.empty(), Length.ofMillimetres(width), Length.ofMillimetres(length),
                 roles.contains(Role.LIGHT_STRING) ? Optional.of(new Product.Lights(bulbs, 5, 20)) : Optional.empty(), pack,
-                Money.read(price, TinyShop.DOLLARS).orElseThrow(), Level.EVERYDAY, stock, "A1-1", looks, safety, Lab.of(TinyShop.colour(colour)));
+                Money.read(price, TinyShop.DOLLARS).orElseThrow(), level, stock, "A1-1", looks, safety, Lab.of(TinyShop.colour(colour)));
     }
 }

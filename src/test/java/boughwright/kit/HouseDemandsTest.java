@@ -33,7 +33,7 @@ class HouseDemandsTest {
     }
 
     private static List<String> chosen(TinyShop shop) {
-        Optional<Kit> kit = ProposalFixture.solver().best(shop.request());
+        Optional<Kit> kit = ProposalFixture.best(shop.request());
         return kit.map(k -> k.lines().stream().map(KitLine::sku).toList()).orElse(List.of());
     }
 

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 class KitArithmeticTest {
 
     private static Kit kit(TinyShop shop) {
-        return ProposalFixture.solver().best(shop.request()).orElseThrow();
+        return ProposalFixture.best(shop.request()).orElseThrow();
     }
 
     private static TinyShop sprays(int quantity) {
@@ -98,7 +98,7 @@ class KitArithmeticTest {
     @Test
     void a_budget_may_be_spent_to_the_last_cent() {
         TinyShop shop = sprays(3).sell(Goods.of("S", Role.SPRAY).pack(1, "3.33"));
-        assertThat(ProposalFixture.solver().best(shop.budget("9.99").request())).isPresent();
-        assertThat(ProposalFixture.solver().best(shop.budget("9.98").request())).isEmpty();
+        assertThat(ProposalFixture.best(shop.budget("9.99").request())).isPresent();
+        assertThat(ProposalFixture.best(shop.budget("9.98").request())).isEmpty();
     }
 }

@@ -16,6 +16,7 @@ import boughwright.colour.Srgb;
 import boughwright.measure.Length;
 import boughwright.measure.Money;
 import boughwright.measure.Units;
+import boughwright.needs.Adjustments;
 import boughwright.needs.Demand;
 import boughwright.needs.HouseRule;
 import boughwright.needs.Layer;
@@ -46,6 +47,7 @@ final class TinyShop {
     final List<HouseRule> rules = new ArrayList<>();
     final List<Owned> owned = new ArrayList<>();
     Optional<Money> budget = Optional.empty();
+    Adjustments hand = Adjustments.NONE;
 
     TinyShop sell(Goods... goods) {
         for (Goods each : goods) {
@@ -100,7 +102,7 @@ final class TinyShop {
     }
 
     KitRequest request() {
-        return new KitRequest(brief(), needs(), catalogue(), budget, Map.of());
+        return new KitRequest(brief(), needs(), catalogue(), budget, hand, Map.of());
     }
 
     /** The value of one term when each slot is filled with the product of this SKU, in the order of the slots. */
@@ -117,7 +119,7 @@ final class TinyShop {
             int had = owned.stream().filter(o -> o.sku().equals(sku)).mapToInt(Owned::quantity).sum();
             chosen.add(Candidate.of(slots.get(i), request.catalogue().product(sku).orElseThrow(), had));
         }
-        return new DesignScore(request, slots).of(chosen);
+        return new KitAudit(request, KitSolver.lines(request.needs(), chosen)).terms();
     }
 
     static Srgb colour(String hex) {

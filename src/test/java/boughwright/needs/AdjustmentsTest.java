@@ -3,7 +3,7 @@ package boughwright.needs;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.util.SortedMap;
+import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,9 +27,9 @@ class AdjustmentsTest {
         one.withQuantity("b", 2);
         assertThat(one.quantity("b")).isEmpty();
         assertThat(Adjustments.NONE.none()).isTrue();
-        SortedMap<String, Integer> given = new TreeMap<>();
-        Adjustments kept = new Adjustments(given, new TreeMap<>());
-        given.put("c", 3);
+        Map<String, String> given = new TreeMap<>();
+        Adjustments kept = Adjustments.NONE.keeping(given);
+        given.put("c", "RB-1");
         assertThat(kept.none()).isTrue();
         assertThatThrownBy(() -> one.quantities().put("d", 4)).isInstanceOf(UnsupportedOperationException.class);
     }

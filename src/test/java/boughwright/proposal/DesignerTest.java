@@ -54,7 +54,7 @@ class DesignerTest {
     @Test
     void a_product_chosen_by_hand_fills_its_slot() {
         Proposal proposal = ProposalFixture.made(ProposalFixture.season(), NINE_FEET);
-        Product other = ProposalFixture.season().alternatives(proposal, "florals/spray/1").get(3);
+        Product other = ProposalFixture.others(ProposalFixture.season(), proposal, "florals/spray/1").get(3);
         Proposal swapped = ProposalFixture.made(ProposalFixture.season(), NINE_FEET, Adjustments.NONE.withProduct("florals/spray/1", other.sku()));
         assertThat(swapped.kit().lines()).filteredOn(l -> l.needId().equals("florals/spray/1")).singleElement()
                 .extracting(KitLine::sku).isEqualTo(other.sku());
@@ -66,7 +66,7 @@ class DesignerTest {
         Proposal proposal = ProposalFixture.made(ProposalFixture.season(), NINE_FEET);
         List<String> used = proposal.kit().lines().stream().map(KitLine::sku).toList();
         for (KitLine line : proposal.kit().lines()) {
-            List<Product> others = ProposalFixture.season().alternatives(proposal, line.slot());
+            List<Product> others = ProposalFixture.others(ProposalFixture.season(), proposal, line.slot());
             assertThat(others).as(line.slot()).isNotEmpty().allSatisfy(p -> {
                 assertThat(p.roles()).contains(line.role());
                 assertThat(used).doesNotContain(p.sku());
@@ -78,7 +78,7 @@ class DesignerTest {
     void every_first_alternative_gives_a_proposal_when_it_is_taken() {
         Proposal proposal = ProposalFixture.made(ProposalFixture.season(), NINE_FEET);
         for (String slot : proposal.kit().lines().stream().map(KitLine::slot).distinct().toList()) {
-            String sku = ProposalFixture.season().alternatives(proposal, slot).get(0).sku();
+            String sku = ProposalFixture.others(ProposalFixture.season(), proposal, slot).get(0).sku();
             assertThat(ProposalFixture.season().propose(NINE_FEET, Adjustments.NONE.withProduct(slot, sku), Designer.SEED)).as("%s %s", slot, sku)
                     .isInstanceOf(Outcome.Made.class);
         }

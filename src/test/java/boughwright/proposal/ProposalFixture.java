@@ -7,13 +7,21 @@ import boughwright.brief.Look;
 import boughwright.catalogue.Catalogue;
 import boughwright.catalogue.CatalogueReader;
 import boughwright.catalogue.CatalogueReading;
+import boughwright.catalogue.Product;
+import boughwright.kit.Kit;
+import boughwright.kit.KitRequest;
 import boughwright.kit.KitSolver;
+import boughwright.kit.Patience;
+import boughwright.kit.Swap;
+import boughwright.measure.Money;
 import boughwright.needs.Adjustments;
 import boughwright.rulebook.Rulebook;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The rulebook and the catalogues as they ship, opened once for all tests, and the steps from a brief's text to its outcome. */
@@ -35,6 +43,21 @@ public final class ProposalFixture {
 
     public static KitSolver solver() {
         return Shipped.SOLVER;
+    }
+
+    /** The best kit, if any fits. */
+    public static Optional<Kit> best(KitRequest request) {
+        return solver().best(request, Patience.usual());
+    }
+
+    /** What the cheapest kit costs, if any fits. */
+    public static Optional<Money> least(KitRequest request) {
+        return solver().least(request, Patience.usual());
+    }
+
+    /** Products that could take the place of the one in a slot, the best first. */
+    public static List<Product> others(Designer designer, Proposal proposal, String slot) {
+        return designer.swaps(proposal, slot, 12, Patience.usual()).stream().filter(Swap::possible).map(Swap::product).toList();
     }
 
     /** Over the full season's catalogue. */

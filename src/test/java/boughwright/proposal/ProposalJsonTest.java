@@ -54,7 +54,7 @@ class ProposalJsonTest {
     @Test
     void a_proposal_has_its_steps_in_the_order_in_which_they_follow() {
         JsonNode json = nineFeet();
-        assertThat(names(json)).containsExactly("edition", "brief", "needs", "kit", "layout", "plan", "seed");
+        assertThat(names(json)).containsExactly("edition", "brief", "needs", "kit", "notes", "layout", "plan", "seed");
         assertThat(names(json.get("kit"))).contains("lines", "total", "budget", "score", "terms", "bound", "gap");
         assertThat(names(json.get("layout"))).contains("pieces", "ribbonRuns", "cutList", "gaps", "measures");
         assertThat(names(json.get("plan"))).containsExactly("steps", "minutes", "ladder", "cautions");
@@ -157,7 +157,7 @@ class ProposalJsonTest {
         JsonNode json = ProposalJson.of((Outcome.NoKitFits) outcome);
         assertThat(names(json)).containsExactly("edition", "brief", "needs", "conflict", "seed");
         assertThat(json.at("/conflict/wishes/0/id").textValue()).isEqualTo("budget");
-        assertThat(json.at("/conflict/waysOut/0/wishes/0").textValue()).isEqualTo("budget");
+        assertThat(json.at("/conflict/waysOut/0/steps/0/wish").textValue()).isEqualTo("budget");
         assertThat(json.at("/conflict/waysOut/0/total").textValue()).matches("\\d+\\.\\d{2}");
     }
 }

@@ -48,7 +48,7 @@ public final class SeededProposals {
         return List.copyOf(proposals);
     }
 
-    static String brief(int seed) {
+    public static String brief(int seed) {
         var random = new SplittableRandom(seed);
         double share = random.nextDouble();
         // Half of the trees are below 7 ft, as most rooms want.

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.WebDriverWait;
@@ -51,7 +52,11 @@ class KioskInBrowserTest extends KioskServer {
     }
 
     private void click(String xpath) {
-        patience.until(ExpectedConditions.elementToBeClickable(By.xpath(xpath))).click();
+        // A page that is just being drawn anew may take the element away between finding and clicking it.
+        patience.ignoring(StaleElementReferenceException.class).until(b -> {
+            ExpectedConditions.elementToBeClickable(By.xpath(xpath)).apply(b).click();
+            return true;
+        });
     }
 
     private void card(String title) {
@@ -92,7 +97,11 @@ class KioskInBrowserTest extends KioskServer {
         patience.until(ExpectedConditions.visibilityOfElementLocated(By.cssSelector(".found .card")));
         isAccessible("what is owned");
 
-        next("A Woodland tree of 9 ft");
+        click("//footer//button[contains(@class,'strong')]");
+        patience.until(ExpectedConditions.visibilityOfElementLocated(By.cssSelector(".way")));
+        isAccessible("the ways to dress it");
+        click("//button[.='Take this one']");
+        heading("A Woodland tree of 9 ft");
         isAccessible("the kit");
         assertThat(browser.findElements(By.cssSelector(".picture g[data-piece]"))).hasSizeGreaterThan(100);
         click("(//div[contains(@class,'kit-list')]//button[starts-with(., 'Why')])[1]");

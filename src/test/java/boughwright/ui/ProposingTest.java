@@ -6,6 +6,7 @@ import boughwright.KioskFixture;
 import boughwright.brief.Abundance;
 import boughwright.catalogue.Product;
 import boughwright.kit.KitLine;
+import boughwright.kit.Swap;
 import boughwright.needs.Layer;
 import boughwright.needs.Need;
 import boughwright.needs.Role;
@@ -52,7 +53,7 @@ class ProposingTest {
     @Test
     void a_swapped_product_fills_its_slot_in_every_layer_and_can_be_given_back() {
         Proposing proposing = proposing(BRIEF);
-        List<Product> others = proposing.alternatives("height-stem");
+        List<Product> others = proposing.swaps("height-stem", 6).stream().filter(Swap::possible).map(Swap::product).toList();
         Product other = others.get(others.size() - 1);
 
         proposing.swap("height-stem", other.sku());

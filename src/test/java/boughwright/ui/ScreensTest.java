@@ -2,6 +2,7 @@ package boughwright.ui;
 
 import static com.github.mvysny.kaributesting.v10.LocatorJ._click;
 import static com.github.mvysny.kaributesting.v10.LocatorJ._find;
+import static com.github.mvysny.kaributesting.v10.LocatorJ._fireValueChange;
 import static com.github.mvysny.kaributesting.v10.LocatorJ._get;
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -12,6 +13,7 @@ import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
+import com.vaadin.flow.component.html.Input;
 import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.html.Paragraph;
 import java.util.List;
@@ -133,10 +135,11 @@ class ScreensTest {
     @Test
     void more_of_a_line_is_asked_for_and_the_proposal_follows() {
         proposal("{\"tree\": {\"height\": \"9 ft\"}}");
-        List<NativeButton> more = _find(NativeButton.class).stream()
-                .filter(b -> String.valueOf(b.getElement().getAttribute("aria-label")).startsWith("One more of clusters")).toList();
+        Input clusters = _find(Input.class).stream()
+                .filter(i -> String.valueOf(i.getElement().getAttribute("aria-label")).contains("clusters")).findFirst().orElseThrow();
 
-        _click(more.get(0));
+        clusters.setValue("10");
+        _fireValueChange(clusters, true);
 
         assertThat(here.consultations.open("kelp-4-moss").orElseThrow().adjustments().quantities()).containsEntry("florals/cluster", 10);
     }

@@ -1,0 +1,136 @@
+package boughwright.kit;
+
+import boughwright.catalogue.Product;
+import boughwright.measure.Money;
+import boughwright.needs.Adjustments;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Works out beforehand what another product in a slot would mean for a kit that stands.
+ *
+ * <p>With everything else as it is, price and score change by what the audit counts. Where that would break a rule or a wish, the
+ * kit is solved again with the product in its slot and as little else changed as can be.
+ */
+final class Swaps {
+
+    private final KitSolver solver;
+    private final KitRequest request;
+    private final Kit kit;
+    private final Patience patience;
+    private final Map<String, Candidate> chosen = new LinkedHashMap<>();
+    private final Shortlist shortlist;
+
+    /** @param request the one that the kit answers */
+    Swaps(KitSolver solver, KitRequest request, Kit kit, Patience patience) {
+        this.solver = solver;
+        this.patience = patience;
+        this.kit = kit;
+        Map<String, String> products = new LinkedHashMap<>();
+        kit.lines().forEach(l -> products.put(l.slot(), l.sku()));
+        // Measured against the kit as it stands: what stood before it no longer matters.
+        this.request = new KitRequest(request.brief(), request.needs(), request.catalogue(), request.budget(),
+                request.hand().keeping(products), request.own());
+        this.shortlist = new Shortlist(this.request);
+        for (Slot slot : Slot.of(request.needs().bought())) {
+            request.catalogue().product(products.get(slot.id())).ifPresent(p -> chosen.put(slot.id(), candidate(slot, p)));
+        }
+    }
+
+    private Candidate candidate(Slot slot, Product product) {
+        return shortlist.candidate(slot, product, Set.of());
+    }
+
+    /** The best first; at most so many that can be had, and after them at most half as many that are short of stock. */
+    List<Swap> of(String slotId, int most) {
+        Candidate there = chosen.get(slotId);
+        if (there == null) {
+            return List.of();
+        }
+        List<Candidate> others = request.catalogue().inRole(there.slot().role()).stream()
+                .filter(p -> !p.sku().equals(there.product().sku()) && shortlist.fits(there.slot(), p)
+                        && chosen.values().stream().noneMatch(c -> c.product().sku().equals(p.sku())))
+                .map(p -> candidate(there.slot(), p)).toList();
+        List<Candidate> enough = others.stream().filter(c -> c.packs() <= c.product().stock()).toList();
+        List<Swap> swaps = new ArrayList<>(enough.stream().map(this::inPlace).sorted(BEST_FIRST).limit(most)
+                .map(s -> s.possible() ? s : anew(slotId, s.product())).sorted(BEST_FIRST).toList());
+        others.stream().filter(c -> c.packs() > c.product().stock()).map(c -> lacking(c, enough)).sorted(BEST_FIRST).limit(most / 2).forEach(swaps::add);
+        return swaps;
+    }
+
+    private static final Comparator<Swap> BEST_FIRST = Comparator.comparing((Swap s) -> !s.possible()).thenComparingDouble(s -> -s.points())
+            .thenComparing(s -> s.product().sku());
+
+    /** With everything else as it is. */
+    private Swap inPlace(Candidate other) {
+        Map<String, Candidate> swapped = new LinkedHashMap<>(chosen);
+        swapped.put(other.slot().id(), other);
+        List<Candidate> choice = List.copyOf(swapped.values());
+        KitAudit audit = new KitAudit(request, KitSolver.lines(request.needs(), choice));
+        return swap(other.product(), KitSolver.total(request, choice), audit.terms(), List.of(), obeys(audit, other));
+    }
+
+    /** A pin of the slot itself does not count: the swap takes its place. */
+    private boolean obeys(KitAudit audit, Candidate other) {
+        return audit.faults().stream().allMatch(f -> f.words().equals(Wish.PRODUCT + other.slot().id()));
+    }
+
+    /** What keeps a product out of its slot while everything else is as it is. */
+    Cause cause(String slotId, String sku) {
+        Candidate there = chosen.get(slotId);
+        Optional<Product> product = request.catalogue().product(sku);
+        if (there == null || product.isEmpty() || !product.get().roles().contains(there.slot().role())) {
+            return new Cause(Cause.Kind.GONE, "");
+        }
+        Map<String, Candidate> swapped = new LinkedHashMap<>(chosen);
+        swapped.put(slotId, candidate(there.slot(), product.get()));
+        List<KitAudit.Fault> faults = new KitAudit(request, KitSolver.lines(request.needs(), List.copyOf(swapped.values()))).faults();
+        return faults.stream().map(f -> new Cause(switch (f.kind()) {
+            case WISH -> Cause.Kind.WISH;
+            case STOCK -> Cause.Kind.STOCK;
+            case BUDGET -> Cause.Kind.BUDGET;
+            case CAP -> Cause.Kind.CAP;
+            case HOUSE -> Cause.Kind.HOUSE;
+            case LINES -> Cause.Kind.TAKEN;
+        }, f.words())).min(Comparator.comparing(Cause::kind)).orElse(new Cause(Cause.Kind.BETTER, ""));
+    }
+
+    private Swap anew(String slot, Product product) {
+        Adjustments pinned = request.hand().withProduct(slot, product.sku());
+        Optional<Kit> found = solver.best(new KitRequest(request.brief(), request.needs(), request.catalogue(), request.budget(), pinned,
+                request.own()), patience);
+        if (found.isEmpty()) {
+            return new Swap(product, 0, 0, List.of(), List.of(), false, 0, Optional.empty());
+        }
+        List<String> also = new ArrayList<>();
+        found.get().lines().stream().filter(l -> !l.slot().equals(slot) && !chosen.get(l.slot()).product().sku().equals(l.sku()))
+                .map(KitLine::slot).distinct().forEach(also::add);
+        return swap(product, found.get().total(), found.get().terms(), also, true);
+    }
+
+    private Swap swap(Product product, Money total, List<TermScore> terms, List<String> also, boolean possible) {
+        List<TermScore> changes = new ArrayList<>();
+        List<TermScore> before = new KitAudit(request, kit.lines()).terms();
+        for (int i = 0; i < terms.size(); i++) {
+            double points = terms.get(i).points() - before.get(i).points();
+            // That something changes is what the customer wants here; it is no loss.
+            if (terms.get(i).term() != Term.STABILITY && Math.abs(points) > 1e-9) {
+                changes.add(new TermScore(terms.get(i).term(), terms.get(i).value(), points));
+            }
+        }
+        return new Swap(product, total.coins() - kit.total().coins(), changes.stream().mapToDouble(TermScore::points).sum(), changes, also, possible, 0,
+                Optional.empty());
+    }
+
+    private Swap lacking(Candidate wanting, List<Candidate> enough) {
+        Product product = wanting.product();
+        Optional<Product> nearest = enough.stream().map(Candidate::product)
+                .min(Comparator.comparingDouble((Product p) -> Nearness.distance(p, product)).thenComparing(Product::sku));
+        return new Swap(product, 0, 0, List.of(), List.of(), false, wanting.packs() - product.stock(), nearest);
+    }
+}

@@ -1,0 +1,122 @@
+package boughwright.ui;
+
+import boughwright.brief.Brief;
+import boughwright.brief.BriefFault;
+import boughwright.consultation.Consultations;
+import boughwright.consultation.Reopened;
+import boughwright.consultation.ShopDoor;
+import boughwright.kit.Patience;
+import boughwright.proposal.Outcome;
+import boughwright.proposal.Proposal;
+import boughwright.text.Text;
+import com.vaadin.flow.component.DetachEvent;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.H1;
+import com.vaadin.flow.component.html.Header;
+import com.vaadin.flow.component.html.Main;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.router.BeforeEvent;
+import com.vaadin.flow.router.HasDynamicTitle;
+import com.vaadin.flow.router.HasUrlParameter;
+import com.vaadin.flow.router.OptionalParameter;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** A page about one kept consultation, which its address names by the code. */
+abstract class PlanScreen extends Screen implements HasUrlParameter<String>, HasDynamicTitle {
+
+    private final ShopDoor shop;
+    private final Consultations consultations;
+    private final Later later = new Later();
+    private Proposing proposing;
+    private boolean moved;
+
+    PlanScreen(String name, ShopDoor shop, Consultations consultations) {
+        super(name);
+        this.shop = shop;
+        this.consultations = consultations;
+    }
+
+    /** Shows the page anew for what the consultation is now. */
+    abstract void show();
+
+    final Proposing proposing() {
+        return proposing;
+    }
+
+    /** Whether catalogue, stock or house rules have changed since the plan was kept. */
+    final boolean moved() {
+        return moved;
+    }
+
+    @Override
+    public String getPageTitle() {
+        return proposing == null ? Text.of("brand") : Text.of("proposal.page-title", proposing.saved().spoken());
+    }
+
+    @Override
+    public void setParameter(BeforeEvent event, @OptionalParameter String code) {
+        Optional<Reopened> reopened = code == null ? Optional.empty() : consultations.reopen(code, shop.designer());
+        if (reopened.isEmpty()) {
+            sorry(Text.of("api.no-code.title"), List.of(Text.of("api.no-code", code == null ? "" : code)));
+        } else if (reopened.get().outcome() instanceof Outcome.BadBrief bad) {
+            sorry(Text.of("proposal.stale"), bad.faults().stream().map(BriefFault::sentence).toList());
+        } else {
+            proposing = new Proposing(shop.designer(), consultations, reopened.get());
+            moved = reopened.get().moved();
+            show();
+        }
+    }
+
+    @Override
+    protected void onDetach(DetachEvent detach) {
+        later.stop();
+    }
+
+    private void sorry(String title, List<String> sentences) {
+        removeAll();
+        Main main = new Main(new H1(title));
+        sentences.forEach(s -> main.add(new Paragraph(s)));
+        main.add(new Anchor("", Text.of("proposal.new")));
+        main.addClassName("lost");
+        add(main);
+    }
+
+    /** Makes a change to the consultation and shows what comes of it; a change that follows too soon cancels it. */
+    final void change(Runnable change) {
+        workOut(patience -> proposing.with(patience, change), this::show);
+    }
+
+    final void workOut(Consumer<Patience> work, Runnable ready) {
+        addClassName("busy");
+        later.run(work, () -> { }, () -> {
+            removeClassName("busy");
+            ready.run();
+        });
+    }
+
+    final void go(Class<? extends PlanScreen> screen) {
+        UI.getCurrent().navigate(screen, proposing.saved().code());
+    }
+
+    final Header header() {
+        Anchor brand = new Anchor("", Text.of("brand"));
+        brand.addClassName("brand");
+        Span summary = Controls.words(summary(), "soft");
+        summary.addClassName("summary");
+        Span code = new Span(Text.of("proposal.code", proposing.saved().spoken()));
+        code.addClassName("code");
+        Header header = new Header(brand, summary, code);
+        header.addClassName("bar");
+        return header;
+    }
+
+    private String summary() {
+        Brief brief = proposing.proposal().map(Proposal::brief).orElseGet(() -> ((Outcome.NoKitFits) proposing.outcome()).brief());
+        return Text.of("proposal.summary", brief.tree().height().show(brief.units()), Text.of("fullness." + brief.tree().fullness().word()),
+                Text.of("seen-from." + brief.tree().seenFrom().word()), Text.of("abundance." + brief.abundance().word()), brief.palette().title());
+    }
+}

@@ -1,0 +1,89 @@
+package boughwright.ui;
+
+import boughwright.consultation.Consultations;
+import boughwright.consultation.ShopDoor;
+import boughwright.drawing.ProposalPicture;
+import boughwright.proposal.Offers;
+import boughwright.proposal.Offers.Offer;
+import boughwright.proposal.Phrases;
+import boughwright.proposal.Proposal;
+import boughwright.text.Text;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H1;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.Main;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.component.html.UnorderedList;
+import com.vaadin.flow.router.Route;
+import java.util.List;
+import java.util.Locale;
+
+/** The ways to meet one brief side by side: drawing, total, what it is in a sentence, what differs. */
+@Route("ways")
+class WaysView extends PlanScreen {
+
+    private Offers offers;
+
+    WaysView(ShopDoor shop, Consultations consultations) {
+        super("ways", shop, consultations);
+    }
+
+    @Override
+    void show() {
+        if (proposing().proposal().isEmpty()) {
+            go(ProposalView.class);
+            return;
+        }
+        removeAll();
+        add(header(), new Main(new H1(Text.of("ways.head"))));
+        Proposal asked = proposing().proposal().get();
+        workOut(patience -> offers = proposing().designer().offers(asked, patience), this::showOffers);
+    }
+
+    private void showOffers() {
+        removeAll();
+        Div cards = new Div();
+        cards.addClassNames("beside", "beside-" + offers.offers().size());
+        offers.offers().forEach(o -> cards.add(card(o)));
+        String[] heads = {"ways.head.one", "ways.head.two", "ways.head"};
+        Paragraph words = new Paragraph(Text.of("ways.words"));
+        words.addClassName("soft");
+        Main main = new Main(new H1(Text.of(heads[offers.offers().size() - 1])), words, cards);
+        offers.palette().ifPresent(hint -> main.add(new Div(new Paragraph(Text.of("ways.palette", hint.palette().title(), Amounts.plainPoints(hint.points()),
+                hint.total().show())), Controls.button(Text.of("ways.palette.take", hint.palette().title()), "quiet", () -> change(() -> proposing()
+                .palette(hint.palette().id()))))));
+        add(header(), main);
+    }
+
+    private Section card(Offer offer) {
+        String kind = offer.kind().name().toLowerCase(Locale.ROOT);
+        Proposal proposal = offer.proposal();
+        Div picture = Controls.drawn(new ProposalPicture(proposal.brief(), proposal.kit(), proposal.layout(), proposal.catalogue()).beside(kind));
+        picture.addClassName("picture");
+        UnorderedList differences = new UnorderedList();
+        List<String> all = offer.differences();
+        all.forEach(d -> differences.add(new ListItem(d)));
+        Div words = new Div(new H2(Text.of("ways." + kind)), Controls.words(proposal.kit().total().show(), "total"), new Paragraph(offer.sentence()));
+        if (!all.isEmpty()) {
+            words.add(differences);
+        }
+        Paragraph time = new Paragraph(Text.of("proposal.words.short", proposal.kit().lines().stream().map(l -> l.sku()).distinct().count(),
+                Phrases.duration(proposal.plan().minutes())));
+        time.addClassName("soft");
+        words.add(time);
+        words.addClassName("words");
+        Section card = new Section(picture, words, Controls.button(Text.of("ways.take"), offer.kind() == Offers.Kind.ASKED ? "strong" : "quiet", () -> take(offer)));
+        card.addClassName("way");
+        card.getElement().setAttribute("aria-label", Text.of("ways." + kind));
+        return card;
+    }
+
+    private void take(Offer offer) {
+        if (offer.kind() != Offers.Kind.ASKED) {
+            proposing().take(offer);
+        }
+        go(ProposalView.class);
+    }
+}
