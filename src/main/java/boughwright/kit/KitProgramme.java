@@ -6,9 +6,6 @@ import boughwright.needs.Demand;
 import boughwright.needs.Layer;
 import boughwright.needs.Role;
 import com.google.ortools.linearsolver.MPConstraint;
-import com.google.ortools.linearsolver.MPObjective;
-import com.google.ortools.linearsolver.MPSolver;
-import com.google.ortools.linearsolver.MPSolverParameters;
 import com.google.ortools.linearsolver.MPVariable;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -80,21 +77,18 @@ final class KitProgramme implements AutoCloseable {
 
     private final KitRequest request;
     private final Map<String, List<Candidate>> candidates;
-    private final MPSolver solver;
+    private final IntegerProgramme programme = new IntegerProgramme();
     private final List<Choice> choices = new ArrayList<>();
-    private final MPObjective objective;
 
     /** @param candidates by slot id; with wishes to be given up, a slot may come in more than one quantity */
     KitProgramme(KitRequest request, Map<String, List<Candidate>> candidates) {
         this.request = request;
         this.candidates = candidates;
-        this.solver = MPSolver.createSolver("CBC");
-        this.objective = solver.objective();
     }
 
     @Override
     public void close() {
-        solver.delete();
+        programme.close();
     }
 
     /** The choice with the best score. */
@@ -105,31 +99,28 @@ final class KitProgramme implements AutoCloseable {
         rewardTextures(score);
         rewardFinishes();
         rewardScales();
-        objective.setMaximization();
-        return run(gap, patience);
+        return result(programme.maximise(gap, patience));
     }
 
     /** The choice that costs least, in coins. */
     Result cheapest(Patience patience) {
         holdEverything();
-        choices.forEach(c -> objective.setCoefficient(c.variable(), c.candidate().coins() / COINS));
-        objective.setMinimization();
-        return run(0, patience);
+        choices.forEach(c -> programme.worth(c.variable(), c.candidate().coins() / COINS));
+        return result(programme.minimise(0, patience));
     }
 
     /** Any choice at all. */
     Result any(Patience patience) {
         holdEverything();
-        objective.setMinimization();
-        return run(1, patience);
+        return result(programme.minimise(1, patience));
     }
 
     /** The choice for which least has to be given up; of equals, one that costs little. */
     Result leastGivenUp(List<Soft> soft, Patience patience) {
         Map<String, MPVariable> given = new LinkedHashMap<>();
         soft.forEach(s -> {
-            MPVariable gives = solver.makeBoolVar("");
-            objective.setCoefficient(gives, s.penalty());
+            MPVariable gives = programme.binary();
+            programme.worth(gives, s.penalty());
             given.put(s.wish(), gives);
         });
         chooseOneForEachSlot();
@@ -138,9 +129,8 @@ final class KitProgramme implements AutoCloseable {
         keepToTheCaps(given);
         keepTheDemands();
         payForBrokenWishes(given);
-        choices.forEach(c -> objective.setCoefficient(c.variable(), 1e-6 * c.candidate().coins() / COINS));
-        objective.setMinimization();
-        return run(0, patience);
+        choices.forEach(c -> programme.worth(c.variable(), 1e-6 * c.candidate().coins() / COINS));
+        return result(programme.minimise(0, patience));
     }
 
     private void holdEverything() {
@@ -160,10 +150,10 @@ final class KitProgramme implements AutoCloseable {
 
     private void chooseOneForEachSlot() {
         candidates.forEach((slot, list) -> {
-            MPConstraint one = solver.makeConstraint(1, 1, "");
+            MPConstraint one = programme.between(1, 1);
             List<Candidate> byPrice = list.stream().sorted(Comparator.comparingLong(Candidate::coins).thenComparing(c -> c.product().sku())).toList();
             for (int i = 0; i < byPrice.size(); i++) {
-                MPVariable chosen = solver.makeBoolVar("");
+                MPVariable chosen = programme.binary();
                 one.setCoefficient(chosen, 1);
                 choices.add(new Choice(byPrice.get(i), chosen, TIE * i / byPrice.size()));
             }
@@ -185,7 +175,7 @@ final class KitProgramme implements AutoCloseable {
     }
 
     private void limit(Money most, ToLongFunction<Candidate> coins, MPVariable given) {
-        MPConstraint limit = solver.makeConstraint(-MPSolver.infinity(), most.coins() / COINS, "");
+        MPConstraint limit = programme.atMost(most.coins() / COINS);
         choices.forEach(c -> limit.setCoefficient(c.variable(), coins.applyAsLong(c.candidate()) / COINS));
         if (given != null) {
             limit.setCoefficient(given, -everything() / COINS);
@@ -201,7 +191,7 @@ final class KitProgramme implements AutoCloseable {
         given.forEach((wish, gives) -> {
             List<Choice> breaking = choices.stream().filter(c -> c.candidate().breaks().contains(wish)).toList();
             if (!breaking.isEmpty()) {
-                MPConstraint pays = solver.makeConstraint(-MPSolver.infinity(), 0, "");
+                MPConstraint pays = programme.atMost(0);
                 breaking.forEach(c -> pays.setCoefficient(c.variable(), 1));
                 pays.setCoefficient(gives, -candidates.size());
             }
@@ -213,7 +203,7 @@ final class KitProgramme implements AutoCloseable {
         // On a tree that lacks these roles altogether there is nothing to vary.
         long slots = slots().stream().filter(s -> demand.roles().contains(s.role())).count();
         if (slots >= demand.least()) {
-            MPConstraint enough = solver.makeConstraint(demand.least(), MPSolver.infinity(), "");
+            MPConstraint enough = programme.atLeast(demand.least());
             seen.forEach(v -> enough.setCoefficient(v, 1));
         }
     }
@@ -234,7 +224,7 @@ final class KitProgramme implements AutoCloseable {
 
     private void includeADarkOne(Demand.DarkOne demand) {
         if (slots().stream().anyMatch(s -> demand.roles().contains(s.role()))) {
-            sum(1, MPSolver.infinity(), choices.stream()
+            sum(1, Double.POSITIVE_INFINITY, choices.stream()
                     .filter(c -> demand.roles().contains(c.slot().role()) && c.product().lab().l() <= demand.lightness()).toList());
         }
     }
@@ -243,7 +233,7 @@ final class KitProgramme implements AutoCloseable {
         for (Slot narrow : slots(demand.narrower())) {
             for (Slot wide : slots(demand.wider())) {
                 // Widths in millimetres; a hundredth is less than any ribbon differs by, and more than the solver's own tolerance.
-                MPConstraint narrower = solver.makeConstraint(-MPSolver.infinity(), -0.01, "");
+                MPConstraint narrower = programme.atMost(-0.01);
                 choices.stream().filter(c -> c.slot().id().equals(narrow.id()))
                         .forEach(c -> narrower.setCoefficient(c.variable(), c.product().width().millimetres()));
                 choices.stream().filter(c -> c.slot().id().equals(wide.id()))
@@ -262,15 +252,15 @@ final class KitProgramme implements AutoCloseable {
     }
 
     private void addUpPoints(DesignScore score) {
-        choices.forEach(c -> objective.setCoefficient(c.variable(), score.points(c.candidate()) - c.tie()));
+        choices.forEach(c -> programme.worth(c.variable(), score.points(c.candidate()) - c.tie()));
     }
 
     private void rewardShares(DesignScore score) {
         double[] targets = score.targets();
         for (int group = 0; group < targets.length; group++) {
-            MPVariable off = solver.makeNumVar(0, 1, "");
-            MPConstraint above = solver.makeConstraint(-MPSolver.infinity(), targets[group], "");
-            MPConstraint below = solver.makeConstraint(targets[group], MPSolver.infinity(), "");
+            MPVariable off = programme.upTo(1);
+            MPConstraint above = programme.atMost(targets[group]);
+            MPConstraint below = programme.atLeast(targets[group]);
             above.setCoefficient(off, -1);
             below.setCoefficient(off, 1);
             for (Choice c : choices) {
@@ -279,9 +269,9 @@ final class KitProgramme implements AutoCloseable {
                     below.setCoefficient(c.variable(), score.areaShare(c.slot()));
                 }
             }
-            objective.setCoefficient(off, -Term.PALETTE_SHARES.weight() / 2);
+            programme.worth(off, -Term.PALETTE_SHARES.weight() / 2);
         }
-        objective.setOffset(objective.offset() + Term.PALETTE_SHARES.weight());
+        programme.worth(Term.PALETTE_SHARES.weight());
     }
 
     private void rewardTextures(DesignScore score) {
@@ -301,11 +291,11 @@ final class KitProgramme implements AutoCloseable {
 
     /** Gives points for each different value among some choices, all of them at {@code most} values. */
     private void reward(double points, int most, Predicate<Choice> among, Function<Choice, Set<String>> value) {
-        MPVariable counted = solver.makeNumVar(0, most, "");
-        MPConstraint reached = solver.makeConstraint(0, MPSolver.infinity(), "");
+        MPVariable counted = programme.upTo(most);
+        MPConstraint reached = programme.atLeast(0);
         reached.setCoefficient(counted, -1);
         valueVariables(among, value).forEach(v -> reached.setCoefficient(v, 1));
-        objective.setCoefficient(counted, points / most);
+        programme.worth(counted, points / most);
     }
 
     /** For each value a variable in [0, 1] that can be 1 only when a choice that shows the value is made. */
@@ -315,8 +305,8 @@ final class KitProgramme implements AutoCloseable {
                 .forEach(c -> new TreeSet<>(value.apply(c)).forEach(v -> byValue.computeIfAbsent(v, x -> new ArrayList<>()).add(c)));
         List<MPVariable> variables = new ArrayList<>();
         byValue.values().forEach(list -> {
-            MPVariable shown = solver.makeNumVar(0, 1, "");
-            MPConstraint only = solver.makeConstraint(0, MPSolver.infinity(), "");
+            MPVariable shown = programme.upTo(1);
+            MPConstraint only = programme.atLeast(0);
             only.setCoefficient(shown, -1);
             list.forEach(c -> only.setCoefficient(c.variable(), 1));
             variables.add(shown);
@@ -325,28 +315,15 @@ final class KitProgramme implements AutoCloseable {
     }
 
     private void sum(double least, double most, List<Choice> list) {
-        MPConstraint constraint = solver.makeConstraint(least, most, "");
+        MPConstraint constraint = programme.between(least, most);
         list.forEach(c -> constraint.setCoefficient(c.variable(), 1));
     }
 
-    private Result run(double gap, Patience patience) {
-        patience.check();
-        solver.setTimeLimit(patience.millis());
-        MPSolverParameters parameters = new MPSolverParameters();
-        parameters.setDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, gap);
-        long start = System.nanoTime();
-        MPSolver.ResultStatus status = solver.solve(parameters);
-        double spent = (System.nanoTime() - start) / 1e6 * Runtime.getRuntime().availableProcessors();
-        parameters.delete();
-        patience.check();
-        return switch (status) {
-            case OPTIMAL, FEASIBLE -> new Result.Chosen(solution());
-            // Stopped soon after its first relaxation, CBC calls a sound programme infeasible. Its limit counts the processor time of
-            // the whole process, which is at most that of all processors.
-            case INFEASIBLE -> spent < patience.millis() / 2.0 ? new Result.None() : new Result.OutOfTime();
-            // "Found nothing in time" must not be mistaken for "nothing fits".
-            case NOT_SOLVED -> new Result.OutOfTime();
-            default -> throw new IllegalStateException("the solver stopped with " + status);
+    private Result result(IntegerProgramme.Outcome outcome) {
+        return switch (outcome) {
+            case SOLVED, STOPPED -> new Result.Chosen(solution());
+            case IMPOSSIBLE -> new Result.None();
+            case OUT_OF_TIME -> new Result.OutOfTime();
         };
     }
 
@@ -359,6 +336,6 @@ final class KitProgramme implements AutoCloseable {
                 ties += c.tie();
             }
         }
-        return new Solution(chosen, objective.value() + ties, objective.bestBound() + TIE * candidates.size());
+        return new Solution(chosen, programme.value() + ties, programme.bound() + TIE * candidates.size());
     }
 }

@@ -19,6 +19,7 @@ final class QuickXplain<T> {
 
     private final Predicate<List<T>> consistent;
     private int checks;
+    private boolean anyConsistent;
 
     /**
      * @param consistent whether these constraints can all hold together with what must hold in any case. Whatever it finds
@@ -43,8 +44,8 @@ final class QuickXplain<T> {
             return List.of();
         }
         List<T> conflict = explain(List.of(), false, constraints);
-        // Only a conflict of one can hide that the background fails by itself.
-        return conflict.size() == 1 && !check(List.of()) ? List.of() : conflict;
+        // Only a conflict of one can hide that the background fails by itself; it does not when anything more than it was consistent.
+        return conflict.size() == 1 && !anyConsistent && !check(List.of()) ? List.of() : conflict;
     }
 
     /** Checks so far. */
@@ -69,7 +70,9 @@ final class QuickXplain<T> {
 
     private boolean check(List<T> constraints) {
         checks++;
-        return consistent.test(constraints);
+        boolean holds = consistent.test(constraints);
+        anyConsistent |= holds;
+        return holds;
     }
 
     private static <T> List<T> join(List<T> one, List<T> other) {
