@@ -1,8 +1,10 @@
 package boughwright.kit;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /**
@@ -19,7 +21,9 @@ final class QuickXplain<T> {
 
     private final Predicate<List<T>> consistent;
     private int checks;
-    private boolean anyConsistent;
+    /** What earlier checks have shown; with fewer constraints it still holds, with more it still clashes. */
+    private final List<Set<T>> consistentSets = new ArrayList<>();
+    private final List<Set<T>> clashingSets = new ArrayList<>();
 
     /**
      * @param consistent whether these constraints can all hold together with what must hold in any case. Whatever it finds
@@ -44,11 +48,11 @@ final class QuickXplain<T> {
             return List.of();
         }
         List<T> conflict = explain(List.of(), false, constraints);
-        // Only a conflict of one can hide that the background fails by itself; it does not when anything more than it was consistent.
-        return conflict.size() == 1 && !anyConsistent && !check(List.of()) ? List.of() : conflict;
+        // Only a conflict of one can hide that the background fails by itself.
+        return conflict.size() == 1 && !check(List.of()) ? List.of() : conflict;
     }
 
-    /** Checks so far. */
+    /** Checks so far, without those that an earlier one has answered. */
     int checks() {
         return checks;
     }
@@ -60,7 +64,7 @@ final class QuickXplain<T> {
         if (constraints.size() == 1) {
             return constraints;
         }
-        int half = constraints.size() / 2;
+        int half = (constraints.size() + 1) / 2;
         List<T> more = constraints.subList(0, half);
         List<T> less = constraints.subList(half, constraints.size());
         List<T> ofLess = explain(join(background, more), true, less);
@@ -69,9 +73,16 @@ final class QuickXplain<T> {
     }
 
     private boolean check(List<T> constraints) {
+        Set<T> set = new HashSet<>(constraints);
+        if (consistentSets.stream().anyMatch(known -> known.containsAll(set))) {
+            return true;
+        }
+        if (clashingSets.stream().anyMatch(set::containsAll)) {
+            return false;
+        }
         checks++;
         boolean holds = consistent.test(constraints);
-        anyConsistent |= holds;
+        (holds ? consistentSets : clashingSets).add(set);
         return holds;
     }
 
