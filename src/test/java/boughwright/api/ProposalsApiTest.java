@@ -27,7 +27,11 @@ class ProposalsApiTest extends KioskServer {
     private final HttpClient client = HttpClient.newHttpClient();
 
     private HttpResponse<String> post(String brief) throws IOException, InterruptedException {
-        return client.send(HttpRequest.newBuilder(URI.create(address("/api/proposals"))).header("Content-Type", "application/json")
+        return post("/api/proposals", brief);
+    }
+
+    private HttpResponse<String> post(String path, String brief) throws IOException, InterruptedException {
+        return client.send(HttpRequest.newBuilder(URI.create(address(path))).header("Content-Type", "application/json")
                 .POST(HttpRequest.BodyPublishers.ofString(brief)).build(), HttpResponse.BodyHandlers.ofString());
     }
 
@@ -42,7 +46,7 @@ class ProposalsApiTest extends KioskServer {
     /** JSON Schema 2020-12 as checked by a validator of that standard, from the very files that are served. */
     private static Schema schema(String name) throws IOException {
         Map<String, String> texts = new HashMap<>();
-        for (String each : List.of("brief.schema.json", "proposal.schema.json")) {
+        for (String each : List.of("brief.schema.json", "proposal.schema.json", "changes.schema.json")) {
             texts.put("http://kiosk/schemas/" + each, Files.readString(Path.of("docs", each)));
         }
         return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12, builder -> builder.schemas(texts))
@@ -94,6 +98,27 @@ class ProposalsApiTest extends KioskServer {
         assertThat(response.statusCode()).isEqualTo(422);
         assertThat(json(response).at("/conflict/wishes/0/id").asText()).isEqualTo("budget");
         assertThat(json(response).at("/conflict/waysOut/0/total").asText()).matches("\\d+\\.\\d\\d");
+    }
+
+    @Test
+    void a_kept_proposal_is_bent_and_what_need_not_change_stays() throws Exception {
+        JsonNode made = json(post("{\"tree\": {\"height\": \"9 ft\"}, \"owned\": [{\"text\": \"12 matte red 80 mm balls\"}]}"));
+        String changes = "/api/proposals/" + made.get("code").asText() + "/changes";
+
+        HttpResponse<String> bent = post(changes, "{\"tastes\": [{\"wanted\": false, \"trait\": \"finish\", \"value\": \"glitter\"}]}");
+
+        assertThat(bent.statusCode()).isEqualTo(200);
+        assertThat(schema("proposal.schema.json").validate(bent.body(), InputFormat.JSON)).isEmpty();
+        assertThat(json(bent).at("/adjustments/tastes/0/value").asText()).isEqualTo("glitter");
+        assertThat(json(bent).at("/adjustments/kept").size()).isGreaterThan(10);
+        assertThat(json(bent).at("/kit/lines")).hasSameSizeAs(made.at("/kit/lines"));
+        assertThat(get(changes.replace("/changes", "")).body()).isEqualTo(bent.body());
+        assertThat(json(get(changes.replace("/changes", "?revision=1"))).has("adjustments")).isFalse();
+        assertThat(post(changes, "{\"caps\": {\"florals\": \"1.00\"}}").statusCode()).isEqualTo(422);
+        HttpResponse<String> faulty = post(changes, "{\"caps\": {\"roof\": \"1.00\"}}");
+        assertThat(faulty.statusCode()).isEqualTo(400);
+        assertThat(json(faulty).get("field").asText()).isEqualTo("caps.roof");
+        assertThat(post("/api/proposals/moss-2-fern/changes", "{}").statusCode()).isEqualTo(404);
     }
 
     @Test

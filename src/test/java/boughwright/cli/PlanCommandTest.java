@@ -112,6 +112,21 @@ class PlanCommandTest {
     }
 
     @Test
+    void changes_from_a_file_bend_the_kit_and_faults_in_them_are_exit_code_2() throws IOException {
+        Path target = folder.resolve("plan");
+        Path changes = Files.writeString(folder.resolve("changes.json"), "{\"dropped\": [\"ornaments\"]}");
+        String brief = brief("{\"tree\": {\"height\": \"7 ft\"}}").toString();
+
+        assertThat(run("plan", brief, "--out", target.toString(), "--changes", changes.toString())).isZero();
+
+        JsonNode lines = new ObjectMapper().readTree(target.resolve("proposal.json").toFile()).at("/kit/lines");
+        assertThat(lines).isNotEmpty().noneMatch(line -> line.get("layer").asText().equals("ornaments"));
+        Files.writeString(changes, "{\"dropped\": [\"roof\"]}");
+        assertThat(run("plan", brief, "--out", folder.resolve("other").toString(), "--changes", changes.toString())).isEqualTo(2);
+        assertThat(errors()).contains("dropped", "roof", "ornaments");
+    }
+
+    @Test
     void another_catalogue_is_chosen_from_when_it_is_named() throws IOException {
         Path target = folder.resolve("plan");
 

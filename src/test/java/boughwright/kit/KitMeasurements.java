@@ -2,7 +2,9 @@ package boughwright.kit;
 
 import boughwright.brief.Brief;
 import boughwright.brief.Owned;
+import boughwright.catalogue.Catalogue;
 import boughwright.needs.Adjustments;
+import boughwright.needs.Role;
 import boughwright.needs.Taste;
 import boughwright.needs.Trait;
 import boughwright.proposal.KitQuestions;
@@ -10,10 +12,12 @@ import boughwright.proposal.ProposalFixture;
 import boughwright.proposal.SeededProposals;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SplittableRandom;
 import java.util.TreeMap;
 
 /**
@@ -72,7 +76,38 @@ public final class KitMeasurements {
                 BRIEFS - none, greedyLoss / Math.max(1, greedyFits));
         if (size <= 600) {
             pruning(solver, requests);
+            conflicts(solver, shelf);
         }
+    }
+
+    /** Clashes of up to eight wishes, each explained with its ways out. */
+    private static void conflicts(KitSolver solver, Catalogue shelf) {
+        List<Taste> tastes = List.of(Taste.no(Trait.FINISH, "glitter"), Taste.no(Trait.MATERIAL, "plastic"), Taste.no(Trait.FAMILY, "green"),
+                Taste.no(Trait.TEXTURE, "leafy"), Taste.only(Trait.FAMILY, "gold", Role.FEATURE_ORNAMENT), Taste.no(Trait.MATERIAL, "fabric"));
+        List<Double> explained = new ArrayList<>();
+        int overBound = 0;
+        for (int seed = 1; explained.size() < 100; seed++) {
+            SplittableRandom random = new SplittableRandom(seed);
+            Adjustments hand = Adjustments.NONE;
+            for (Taste taste : tastes) {
+                hand = random.nextBoolean() ? hand.withTaste(taste) : hand;
+            }
+            hand = random.nextBoolean() ? hand.withQuantity("florals/spray/1", 80) : hand;
+            Brief brief = ProposalFixture.brief("{\"tree\":{\"height\":\"9 ft\"},\"abundance\":\"lavish\",\"budget\":\"" + (200 + random.nextInt(400)) + ".00\"}");
+            Wishes wishes = KitQuestions.wishes(brief, shelf, hand);
+            long start = System.nanoTime();
+            KitOutcome outcome = solver.solve(wishes, Patience.usual());
+            double millis = (System.nanoTime() - start) / 1e6;
+            if (outcome instanceof KitOutcome.NoKitFits none && !none.conflict().wishes().isEmpty()) {
+                explained.add(millis);
+                QuickXplain<Wish> search = new QuickXplain<>(held -> solver.possible(wishes.holding(new LinkedHashSet<>(held)), Patience.usual()));
+                int k = search.explain(wishes.inOrder()).size();
+                double bound = 2.0 * k * Math.log((double) wishes.inOrder().size() / k) / Math.log(2) + 2 * k;
+                overBound += search.checks() > bound ? 1 : 0;
+            }
+        }
+        System.out.printf(Locale.ROOT, "conflicts explained with their ways out: %s; checks over the published bound in %d of %d%n", spread(explained), overBound,
+                explained.size());
     }
 
     private static double bend(KitSolver solver, KitRequest request, Kit kit) {

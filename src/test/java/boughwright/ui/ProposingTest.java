@@ -1,18 +1,23 @@
 package boughwright.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import boughwright.KioskFixture;
 import boughwright.brief.Abundance;
 import boughwright.catalogue.Product;
 import boughwright.kit.KitLine;
+import boughwright.kit.Patience;
 import boughwright.kit.Swap;
 import boughwright.needs.Layer;
 import boughwright.needs.Need;
 import boughwright.needs.Role;
+import boughwright.needs.Taste;
+import boughwright.needs.Trait;
 import boughwright.proposal.Outcome;
 import boughwright.proposal.Proposal;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 
 class ProposingTest {
@@ -98,5 +103,66 @@ class ProposingTest {
         proposing.take(none.conflict().waysOut().get(0));
 
         assertThat(proposing.proposal()).isPresent();
+    }
+
+    @Test
+    void changes_are_undone_and_done_again() {
+        Proposing proposing = proposing(BRIEF);
+        var start = proposing.proposal().orElseThrow().kit();
+        proposing.taste(Taste.no(Trait.FINISH, "glitter"));
+        var bent = proposing.proposal().orElseThrow().kit();
+        assertThat(bent).isNotEqualTo(start);
+        assertThat(proposing.changes()).isNotEmpty();
+        assertThat(proposing.canRedo()).isFalse();
+
+        proposing.undo();
+        assertThat(proposing.proposal().orElseThrow().kit()).isEqualTo(start);
+        assertThat(proposing.canUndo()).isFalse();
+        proposing.redo();
+        assertThat(proposing.proposal().orElseThrow().kit()).isEqualTo(bent);
+        assertThat(proposing.saved().revision()).isEqualTo(4);
+    }
+
+    @Test
+    void a_change_that_nobody_waits_for_leaves_everything_as_it_was() {
+        Proposing proposing = proposing(BRIEF);
+        Patience gone = Patience.usual();
+        gone.cancel();
+
+        assertThatThrownBy(() -> proposing.with(gone, () -> proposing.abundance(Abundance.LAVISH))).isInstanceOf(CancellationException.class);
+
+        assertThat(proposing.saved().revision()).isEqualTo(1);
+        assertThat(proposing.canUndo()).isFalse();
+    }
+
+    @Test
+    void a_pinned_line_stays_while_the_rest_is_chosen_afresh() {
+        Proposing proposing = proposing(BRIEF);
+        String base = proposing.proposal().orElseThrow().products().get("ribbon/base-ribbon");
+        proposing.pin("ribbon/base-ribbon");
+        proposing.palette("silver-birch");
+        proposing.afresh();
+        assertThat(proposing.proposal().orElseThrow().products()).containsEntry("ribbon/base-ribbon", base);
+    }
+
+    @Test
+    void a_wish_that_matters_more_moves_up() {
+        Proposing proposing = proposing("{\"tree\": {\"height\": \"9 ft\"}, \"budget\": \"900.00\"}");
+        assertThat(proposing.wishes()).extracting(w -> w.id()).containsExactly("budget", "abundance:generous");
+        proposing.matterMore("abundance:generous");
+        assertThat(proposing.wishes()).extracting(w -> w.id()).containsExactly("abundance:generous", "budget");
+    }
+
+    @Test
+    void an_offer_and_a_first_year_are_taken_with_one_touch() {
+        Proposing proposing = proposing("{\"tree\": {\"height\": \"9 ft\"}, \"budget\": \"900.00\"}");
+        Proposal asked = proposing.proposal().orElseThrow();
+        var offer = KioskFixture.designer().offers(asked, Patience.usual()).offers().get(1);
+        proposing.take(offer);
+        assertThat(proposing.proposal().orElseThrow().kit().lines()).isEqualTo(offer.proposal().kit().lines());
+        proposing.undo();
+        var year = KioskFixture.designer().growth(asked, Patience.usual()).years().get(0);
+        proposing.start(year);
+        assertThat(proposing.proposal().orElseThrow().kit().lines()).isEqualTo(year.proposal().kit().lines());
     }
 }
