@@ -77,7 +77,10 @@ public final class KitSolver {
     /** @param pruned whether dominated candidates are left out first; the score is the same either way */
     Optional<Kit> best(KitRequest request, Patience patience, boolean pruned) {
         DesignScore score = new DesignScore(request, Slot.of(request.needs().bought()));
-        Optional<Map<String, List<Candidate>>> candidates = candidates(request, pruned ? Optional.of(score) : Optional.empty());
+        Optional<Map<String, List<Candidate>>> candidates = candidates(request);
+        if (pruned) {
+            candidates.ifPresent(c -> prune(request, Optional.of(score), c));
+        }
         if (candidates.isEmpty()) {
             return Optional.empty();
         }
@@ -117,7 +120,8 @@ public final class KitSolver {
     }
 
     private Optional<List<Candidate>> run(KitRequest request, Search search) {
-        Optional<Map<String, List<Candidate>>> candidates = candidates(request, Optional.empty());
+        Optional<Map<String, List<Candidate>>> candidates = candidates(request);
+        candidates.ifPresent(c -> prune(request, Optional.empty(), c));
         if (candidates.isEmpty()) {
             return Optional.empty();
         }
@@ -131,7 +135,7 @@ public final class KitSolver {
     }
 
     /** By slot id, in the order of the slots; empty when nothing on the shelf will do for one of them. */
-    private static Optional<Map<String, List<Candidate>>> candidates(KitRequest request, Optional<DesignScore> pruneBy) {
+    private static Optional<Map<String, List<Candidate>>> candidates(KitRequest request) {
         Shortlist shortlist = new Shortlist(request);
         Map<String, List<Candidate>> candidates = new LinkedHashMap<>();
         for (Slot slot : Slot.of(request.needs().bought())) {
@@ -141,11 +145,13 @@ public final class KitSolver {
             }
             candidates.put(slot.id(), fit);
         }
-        pruneBy.ifPresent(score -> {
-            Pruning pruning = new Pruning(score, request.needs(), candidates);
-            candidates.replaceAll(pruning::left);
-        });
         return Optional.of(candidates);
+    }
+
+    /** @param score empty when only money matters */
+    static void prune(KitRequest request, Optional<DesignScore> score, Map<String, List<Candidate>> candidates) {
+        Pruning pruning = new Pruning(request, score, candidates);
+        candidates.replaceAll(pruning::left);
     }
 
     private static List<String> shortages(KitRequest request) {

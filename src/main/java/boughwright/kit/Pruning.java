@@ -12,27 +12,33 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
  * Leaves out candidates that no best kit needs.
  *
  * <p>A candidate is dominated by another of its slot that costs no more, brings no fewer points and shows the same in every
- * respect that a constraint or a counting term looks at. Since a product fills only one slot, one dominator could be taken
+ * respect that a constraint or a counting term looks at, and in no capped layer costs more. Since a product fills only one slot, one dominator could be taken
  * elsewhere; so a candidate goes only when it has more dominators than there are other slots that any of them may fill. Then in
  * every kit at least one of them is free to take its place, the kit gets no worse and no dearer, and the optimum stays what it
  * was. Of candidates that are alike in everything the first SKU dominates, so two never rule out each other.
  */
 final class Pruning {
 
-    private final DesignScore score;
+    private final Optional<DesignScore> score;
     private final Needs needs;
+    private final Set<Layer> capped;
     private final Map<String, Set<String>> slotsOf = new HashMap<>();
 
-    /** @param candidates by slot id, of all slots */
-    Pruning(DesignScore score, Needs needs, Map<String, List<Candidate>> candidates) {
+    /**
+     * @param score empty when only money matters; then points and what only they look at tell no candidates apart
+     * @param candidates by slot id, of all slots
+     */
+    Pruning(KitRequest request, Optional<DesignScore> score, Map<String, List<Candidate>> candidates) {
         this.score = score;
-        this.needs = needs;
+        this.needs = request.needs();
+        this.capped = request.hand().caps().keySet();
         candidates.forEach((slot, list) -> list.forEach(c -> slotsOf.computeIfAbsent(c.product().sku(), s -> new HashSet<>()).add(slot)));
     }
 
@@ -40,7 +46,7 @@ final class Pruning {
     List<Candidate> left(String slot, List<Candidate> candidates) {
         Map<Object, List<Rated>> alike = new LinkedHashMap<>();
         for (Candidate candidate : candidates) {
-            alike.computeIfAbsent(shown(candidate), x -> new ArrayList<>()).add(new Rated(candidate, score.points(candidate)));
+            alike.computeIfAbsent(shown(candidate), x -> new ArrayList<>()).add(new Rated(candidate, score.map(s -> s.points(candidate)).orElse(0.0)));
         }
         List<Candidate> left = new ArrayList<>();
         for (List<Rated> group : alike.values()) {
@@ -52,8 +58,9 @@ final class Pruning {
 
     private record Rated(Candidate candidate, double points) {
 
-        boolean dominates(Rated other) {
-            if (candidate.coins() > other.candidate.coins() || points < other.points) {
+        boolean dominates(Rated other, Set<Layer> capped) {
+            if (candidate.coins() > other.candidate.coins() || points < other.points
+                    || capped.stream().anyMatch(l -> candidate.coinsIn(l) > other.candidate.coinsIn(l))) {
                 return false;
             }
             return candidate.coins() < other.candidate.coins() || points > other.points
@@ -65,7 +72,7 @@ final class Pruning {
         int dominators = 0;
         Set<String> elsewhere = new HashSet<>();
         for (Rated other : group) {
-            if (other != rated && other.dominates(rated)) {
+            if (other != rated && other.dominates(rated, capped)) {
                 dominators++;
                 elsewhere.addAll(slotsOf.get(other.candidate().product().sku()));
             }
@@ -81,14 +88,16 @@ final class Pruning {
         List<Object> shown = new ArrayList<>();
         shown.add(candidate.slot().quantity());
         shown.add(candidate.breaks());
-        shown.add(role == Role.LIGHT_STRING ? 0 : DesignScore.shareGroup(score.part(role, product)));
-        shown.add(product.texture());
-        if (DesignScore.inLayer(candidate.slot(), Layer.ORNAMENTS)) {
-            shown.add(product.finish());
-        }
-        if (DesignScore.inLayer(candidate.slot(), Layer.FLORALS)) {
-            shown.add(product.scale());
-        }
+        score.ifPresent(s -> {
+            shown.add(role == Role.LIGHT_STRING ? 0 : DesignScore.shareGroup(s.part(role, product)));
+            shown.add(product.texture());
+            if (DesignScore.inLayer(candidate.slot(), Layer.ORNAMENTS)) {
+                shown.add(product.finish());
+            }
+            if (DesignScore.inLayer(candidate.slot(), Layer.FLORALS)) {
+                shown.add(product.scale());
+            }
+        });
         for (Trait trait : constrained(role)) {
             shown.add(product.values(trait));
         }

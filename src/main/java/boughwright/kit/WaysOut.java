@@ -133,6 +133,7 @@ final class WaysOut {
         if (candidates.values().stream().anyMatch(List::isEmpty)) {
             return Optional.empty();
         }
+        KitSolver.prune(asked, Optional.empty(), candidates);
         List<Soft> penalties = all.stream().filter(w -> soft.contains(w.id())).map(w -> new Soft(w.id(), penalty(w, free))).toList();
         try (KitProgramme programme = new KitProgramme(asked, candidates)) {
             Result result = programme.leastGivenUp(penalties, patience);

@@ -71,19 +71,24 @@ final class OfferMaker {
         if (budget.amount().signum() <= 0) {
             return Optional.empty();
         }
+        Optional<Proposal> best = Optional.empty();
         for (int level = asked.brief().abundance().ordinal(); level >= 0; level--) {
-            Abundance abundance = Abundance.values()[level];
-            Brief brief = asked.brief().withBudget(Optional.of(budget)).withAbundance(abundance);
+            Brief brief = asked.brief().withBudget(Optional.of(budget)).withAbundance(Abundance.values()[level]);
             Optional<Proposal> made = designer.ifPossible(brief, hand, asked.seed(), patience);
-            if (made.isPresent()) {
-                Money saved = asked.kit().total().minus(made.get().kit().total());
-                String sentence = abundance == asked.brief().abundance()
-                        ? Text.of("offer.leaner.same", saved.show())
-                        : Text.of("offer.leaner.simpler", saved.show(), word(abundance), word(asked.brief().abundance()));
-                return Optional.of(new Offer(Kind.LEANER, made.get(), sentence, differences(made.get()), abundance, Optional.of(budget)));
+            // Fewer good pieces are better than as many of the wrong colour.
+            if (made.isPresent() && (best.isEmpty() || made.get().kit().score() > best.get().kit().score() + WORTH)) {
+                best = made;
             }
         }
-        return Optional.empty();
+        Money most = budget;
+        return best.map(p -> new Offer(Kind.LEANER, p, leanerWords(p), differences(p), p.brief().abundance(), Optional.of(most)));
+    }
+
+    private String leanerWords(Proposal leaner) {
+        Money saved = asked.kit().total().minus(leaner.kit().total());
+        Abundance abundance = leaner.brief().abundance();
+        return abundance == asked.brief().abundance() ? Text.of("offer.leaner.same", saved.show())
+                : Text.of("offer.leaner.simpler", saved.show(), word(abundance), word(asked.brief().abundance()));
     }
 
     private static String word(Abundance abundance) {

@@ -27,7 +27,7 @@ class PruningTest {
         List<Slot> slots = Slot.of(request.needs().bought());
         Map<String, List<Candidate>> candidates = new HashMap<>();
         slots.forEach(s -> candidates.put(s.id(), new Shortlist(request).candidates(s)));
-        return new Pruning(new DesignScore(request, slots), request.needs(), candidates).left(slot, candidates.get(slot)).stream()
+        return new Pruning(request, Optional.of(new DesignScore(request, slots)), candidates).left(slot, candidates.get(slot)).stream()
                 .map(c -> c.product().sku()).toList();
     }
 
