@@ -64,7 +64,12 @@ public final class KitChanges {
             case BUDGET -> Text.of("change.why.budget");
             case CAP -> Text.of("change.why.cap");
             case TAKEN, GONE -> Text.of("change.why.taken");
-            case BETTER -> Text.of("change.why.better");
+            case BETTER -> Text.of(offLevel(after, was) ? "change.why.level" : "change.why.better");
         };
+    }
+
+    private static boolean offLevel(Proposal after, KitLine was) {
+        String level = after.adjustments().levels().get(was.layer());
+        return level != null && after.catalogue().product(was.sku()).filter(p -> !p.level().word().equals(level)).isPresent();
     }
 }

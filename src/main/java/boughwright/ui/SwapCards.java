@@ -55,6 +55,7 @@ final class SwapCards extends Div {
         }
         String words = Text.of("kit.swap.change", Amounts.change(swap.coins(), proposing.designer().rulebook().choices().currency()),
                 Amounts.points(swap.points()));
+        words += " " + Text.of("kit.swap.price", swap.product().price().show(), swap.product().pack(), swap.product().shelf());
         return swap.alsoChanged().isEmpty() ? words : words + " " + Text.of("kit.swap.also", swap.alsoChanged().size());
     }
 }

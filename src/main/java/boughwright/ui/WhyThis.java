@@ -12,7 +12,6 @@ import com.vaadin.flow.component.html.NativeTableCell;
 import com.vaadin.flow.component.html.NativeTableHeaderCell;
 import com.vaadin.flow.component.html.NativeTableRow;
 import com.vaadin.flow.component.html.Paragraph;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Why this product and no other: the whole scheme's score with it and with each of the best others, term by term. */
@@ -37,12 +36,12 @@ final class WhyThis extends Div {
         table.add(head);
         for (TermScore term : kit.terms()) {
             if (others.stream().anyMatch(o -> gain(o, term.term()) != 0)) {
-                row(table, Text.of("term." + term.term().word()), Amounts.plainPoints(term.points()),
+                row(table, Text.of("term." + term.term().word()), term.term().sentence(term.value()), Amounts.plainPoints(term.points()),
                         others.stream().map(o -> Amounts.plainPoints(term.points() + gain(o, term.term()))).toList());
             }
         }
-        row(table, Text.of("why.whole"), Amounts.plainPoints(kit.score()), others.stream().map(o -> Amounts.plainPoints(kit.score() + o.points())).toList());
-        row(table, Text.of("why.price"), kit.total().show(), others.stream()
+        row(table, Text.of("why.whole"), "", Amounts.plainPoints(kit.score()), others.stream().map(o -> Amounts.plainPoints(kit.score() + o.points())).toList());
+        row(table, Text.of("why.price"), "", kit.total().show(), others.stream()
                 .map(o -> Amounts.change(o.coins(), kit.total().currency())).toList());
         add(table);
     }
@@ -51,14 +50,15 @@ final class WhyThis extends Div {
         return other.terms().stream().filter(t -> t.term() == term).mapToDouble(TermScore::points).sum();
     }
 
-    private static void row(NativeTable table, String term, String here, List<String> others) {
+    private static void row(NativeTable table, String term, String says, String here, List<String> others) {
         NativeTableRow row = new NativeTableRow();
         NativeTableHeaderCell name = new NativeTableHeaderCell(term);
         name.getElement().setAttribute("scope", "row");
+        if (!says.isEmpty()) {
+            name.add(Controls.words(says, "soft"));
+        }
         row.add(name, new NativeTableCell(here));
-        List<NativeTableCell> cells = new ArrayList<>();
-        others.forEach(o -> cells.add(new NativeTableCell(o)));
-        cells.forEach(row::add);
+        others.forEach(o -> row.add(new NativeTableCell(o)));
         table.add(row);
     }
 }

@@ -125,6 +125,7 @@ class BendingTest {
         Proposal after = bent(KEEPING.withLevel(Layer.ORNAMENTS, "value"));
         assertThat(after.kit().lines().stream().filter(l -> l.layer() == Layer.ORNAMENTS && after.product(l).level() == Level.VALUE).count()).isGreaterThan(before);
         assertThat(changed(after)).allSatisfy(slot -> assertThat(slot).startsWith("ornaments"));
+        assertThat(KitChanges.between(START, after, SEASON)).anySatisfy(c -> assertThat(c).contains("at the price level you chose"));
     }
 
     @Test

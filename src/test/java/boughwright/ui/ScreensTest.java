@@ -145,6 +145,47 @@ class ScreensTest {
     }
 
     @Test
+    void the_ways_stand_side_by_side_each_with_its_drawing_total_and_sentence() {
+        Saved saved = here.begin("{\"tree\": {\"height\": \"9 ft\"}, \"budget\": \"700.00\"}");
+        WaysView view = new WaysView(here.shop, here.consultations);
+        UI.getCurrent().add(view);
+        view.setParameter(null, saved.code());
+
+        assertThat(text(view)).contains("As you asked", "within $700.00", "Leaner", " less");
+        assertThat(_find(view, Div.class, spec -> spec.withClasses("picture"))).hasSizeGreaterThanOrEqualTo(2)
+                .allSatisfy(picture -> assertThat(picture.getElement().getProperty("innerHTML")).startsWith("<svg"));
+    }
+
+    @Test
+    void three_years_are_shown_with_what_joins_and_what_they_cost() {
+        Saved saved = here.begin("{\"tree\": {\"height\": \"9 ft\"}}");
+        YearsView view = new YearsView(here.shop, here.consultations);
+        UI.getCurrent().add(view);
+        view.setParameter(null, saved.code());
+
+        assertThat(text(view)).contains("This year", "Next year", "The year after", "All years together: $");
+    }
+
+    @Test
+    void why_this_one_compares_the_points_of_the_whole_scheme_term_by_term() {
+        ProposalView view = proposal("{\"tree\": {\"height\": \"9 ft\"}}");
+
+        _click(button("Why this one?"));
+
+        assertThat(text(view)).contains("Points for the whole scheme", "All points", "The kit costs");
+    }
+
+    @Test
+    void a_layer_is_left_out_and_put_back() {
+        ProposalView view = proposal("{\"tree\": {\"height\": \"9 ft\"}}");
+        _click(button("Change this layer"));
+        _click(button("Leave out: Lights"));
+        assertThat(text(view)).contains("You left this layer out.", "What has changed");
+        _click(button("Put back: Lights"));
+        assertThat(text(view)).doesNotContain("You left this layer out.");
+    }
+
+    @Test
     void when_no_kit_fits_the_ways_out_are_cards_to_take() {
         ProposalView view = proposal("{\"tree\": {\"height\": \"9 ft\"}, \"budget\": \"60.00\"}");
         assertThat(text(view)).contains("No kit fits all of this at once", "a budget of $60.00");
