@@ -41,6 +41,7 @@ final class Later {
         Future<?> done = worker.submit(() -> work.accept(mine));
         try {
             done.get(GRACE_MILLIS, TimeUnit.MILLISECONDS);
+            ui.setPollInterval(-1);
             ready.run();
         } catch (TimeoutException slow) {
             waiting.run();
