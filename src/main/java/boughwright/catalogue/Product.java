@@ -14,6 +14,7 @@ import boughwright.colour.Srgb;
 import boughwright.measure.Length;
 import boughwright.measure.Money;
 import boughwright.needs.Role;
+import boughwright.needs.Taste;
 import boughwright.needs.Trait;
 import java.util.Optional;
 import java.util.Set;
@@ -63,6 +64,11 @@ public record Product(
             case LEVEL -> Set.of(level.word());
             case PRODUCT -> Set.of(sku);
         };
+    }
+
+    /** Whether it is as the customer wants it, wherever the taste speaks of it. */
+    public boolean meets(Taste taste) {
+        return values(taste.trait()).contains(taste.value()) == taste.wanted();
     }
 
     /** The class of its width: small below 8 cm, middling below 13 cm, large (common practice, no published source). */

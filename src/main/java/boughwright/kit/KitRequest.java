@@ -22,9 +22,4 @@ public record KitRequest(Brief brief, Needs needs, Catalogue catalogue, Optional
     public KitRequest {
         own = Map.copyOf(own);
     }
-
-    /** As {@code this} without anything changed by hand, and without limits. */
-    KitRequest open() {
-        return new KitRequest(brief, needs, catalogue, Optional.empty(), Adjustments.NONE, own);
-    }
 }

@@ -8,7 +8,6 @@ import boughwright.needs.Adjustments;
 import boughwright.needs.Need;
 import boughwright.needs.Needs;
 import boughwright.needs.Reason;
-import boughwright.needs.Taste;
 import boughwright.needs.Unit;
 import boughwright.text.Text;
 import java.util.ArrayList;
@@ -91,11 +90,7 @@ public final class OwnFirst {
         String pinned = hand.products().get(slot.id());
         return product.roles().contains(slot.role()) && Shortlist.rightSize(slot.first(), product) && Shortlist.allowed(slot.role(), product, whole)
                 && (pinned == null || pinned.equals(product.sku()))
-                && hand.tastes().stream().filter(t -> t.speaksOf(slot.role())).allMatch(t -> holds(t, product));
-    }
-
-    private static boolean holds(Taste taste, Product product) {
-        return product.values(taste.trait()).contains(taste.value()) == taste.wanted();
+                && hand.tastes().stream().filter(t -> t.speaksOf(slot.role())).allMatch(product::meets);
     }
 
     private void split(Slot slot, Product product, int pieces) {

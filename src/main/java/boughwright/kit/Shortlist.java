@@ -75,7 +75,7 @@ final class Shortlist {
             breaks.add(Wish.PRODUCT + slot.id());
         }
         for (Taste taste : request.hand().tastes()) {
-            if (taste.speaksOf(slot.role()) && product.values(taste.trait()).contains(taste.value()) != taste.wanted()) {
+            if (taste.speaksOf(slot.role()) && !product.meets(taste)) {
                 breaks.add(taste.id());
             }
         }

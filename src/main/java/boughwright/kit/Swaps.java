@@ -25,6 +25,7 @@ final class Swaps {
     private final Patience patience;
     private final Map<String, Candidate> chosen = new LinkedHashMap<>();
     private final Shortlist shortlist;
+    private final List<TermScore> before;
 
     /** @param request the one that the kit answers */
     Swaps(KitSolver solver, KitRequest request, Kit kit, Patience patience) {
@@ -37,6 +38,7 @@ final class Swaps {
         this.request = new KitRequest(request.brief(), request.needs(), request.catalogue(), request.budget(),
                 request.hand().keeping(products), request.own());
         this.shortlist = new Shortlist(this.request);
+        this.before = new KitAudit(this.request, kit.lines()).terms();
         for (Slot slot : Slot.of(request.needs().bought())) {
             request.catalogue().product(products.get(slot.id())).ifPresent(p -> chosen.put(slot.id(), candidate(slot, p)));
         }
@@ -44,6 +46,12 @@ final class Swaps {
 
     private Candidate candidate(Slot slot, Product product) {
         return shortlist.candidate(slot, product, Set.of());
+    }
+
+    private List<Candidate> choiceWith(Candidate other) {
+        Map<String, Candidate> swapped = new LinkedHashMap<>(chosen);
+        swapped.put(other.slot().id(), other);
+        return List.copyOf(swapped.values());
     }
 
     /** The best first; at most so many that can be had, and after them at most half as many that are short of stock. */
@@ -68,9 +76,7 @@ final class Swaps {
 
     /** With everything else as it is. */
     private Swap inPlace(Candidate other) {
-        Map<String, Candidate> swapped = new LinkedHashMap<>(chosen);
-        swapped.put(other.slot().id(), other);
-        List<Candidate> choice = List.copyOf(swapped.values());
+        List<Candidate> choice = choiceWith(other);
         KitAudit audit = new KitAudit(request, KitSolver.lines(request.needs(), choice));
         return swap(other.product(), KitSolver.total(request, choice), audit.terms(), List.of(), obeys(audit, other));
     }
@@ -87,9 +93,8 @@ final class Swaps {
         if (there == null || product.isEmpty() || !product.get().roles().contains(there.slot().role())) {
             return new Cause(Cause.Kind.GONE, "");
         }
-        Map<String, Candidate> swapped = new LinkedHashMap<>(chosen);
-        swapped.put(slotId, candidate(there.slot(), product.get()));
-        List<KitAudit.Fault> faults = new KitAudit(request, KitSolver.lines(request.needs(), List.copyOf(swapped.values()))).faults();
+        List<Candidate> choice = choiceWith(candidate(there.slot(), product.get()));
+        List<KitAudit.Fault> faults = new KitAudit(request, KitSolver.lines(request.needs(), choice)).faults();
         return faults.stream().map(f -> new Cause(switch (f.kind()) {
             case WISH -> Cause.Kind.WISH;
             case STOCK -> Cause.Kind.STOCK;
@@ -115,7 +120,6 @@ final class Swaps {
 
     private Swap swap(Product product, Money total, List<TermScore> terms, List<String> also, boolean possible) {
         List<TermScore> changes = new ArrayList<>();
-        List<TermScore> before = new KitAudit(request, kit.lines()).terms();
         for (int i = 0; i < terms.size(); i++) {
             double points = terms.get(i).points() - before.get(i).points();
             // That something changes is what the customer wants here; it is no loss.

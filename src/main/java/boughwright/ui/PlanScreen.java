@@ -5,6 +5,7 @@ import boughwright.brief.BriefFault;
 import boughwright.consultation.Consultations;
 import boughwright.consultation.Reopened;
 import boughwright.consultation.ShopDoor;
+import boughwright.drawing.ProposalPicture;
 import boughwright.kit.Patience;
 import boughwright.proposal.Outcome;
 import boughwright.proposal.Proposal;
@@ -12,6 +13,7 @@ import boughwright.text.Text;
 import com.vaadin.flow.component.DetachEvent;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.Header;
 import com.vaadin.flow.component.html.Main;
@@ -23,6 +25,7 @@ import com.vaadin.flow.router.HasUrlParameter;
 import com.vaadin.flow.router.OptionalParameter;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 
 /** A page about one kept consultation, which its address names by the code. */
@@ -96,6 +99,25 @@ abstract class PlanScreen extends Screen implements HasUrlParameter<String>, Has
             removeClassName("busy");
             ready.run();
         });
+    }
+
+    /** Works out from the proposal what the page sets side by side; where there is only a clash, that is shown instead. */
+    final void compare(String heading, BiConsumer<Proposal, Patience> work, Runnable ready) {
+        Optional<Proposal> asked = proposing.proposal();
+        if (asked.isEmpty()) {
+            go(ProposalView.class);
+            return;
+        }
+        removeAll();
+        add(header(), new Main(new H1(Text.of(heading))));
+        workOut(patience -> work.accept(asked.get(), patience), ready);
+    }
+
+    /** @param name of its own among the pictures of the page */
+    static Div picture(Proposal proposal, String name) {
+        Div picture = Controls.drawn(new ProposalPicture(proposal.brief(), proposal.kit(), proposal.layout(), proposal.catalogue()).beside(name));
+        picture.addClassName("picture");
+        return picture;
     }
 
     final void go(Class<? extends PlanScreen> screen) {

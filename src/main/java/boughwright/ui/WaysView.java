@@ -2,7 +2,6 @@ package boughwright.ui;
 
 import boughwright.consultation.Consultations;
 import boughwright.consultation.ShopDoor;
-import boughwright.drawing.ProposalPicture;
 import boughwright.proposal.Offers;
 import boughwright.proposal.Offers.Offer;
 import boughwright.proposal.Phrases;
@@ -32,14 +31,7 @@ class WaysView extends PlanScreen {
 
     @Override
     void show() {
-        if (proposing().proposal().isEmpty()) {
-            go(ProposalView.class);
-            return;
-        }
-        removeAll();
-        add(header(), new Main(new H1(Text.of("ways.head"))));
-        Proposal asked = proposing().proposal().get();
-        workOut(patience -> offers = proposing().designer().offers(asked, patience), this::showOffers);
+        compare("ways.head", (asked, patience) -> offers = proposing().designer().offers(asked, patience), this::showOffers);
     }
 
     private void showOffers() {
@@ -60,8 +52,7 @@ class WaysView extends PlanScreen {
     private Section card(Offer offer) {
         String kind = offer.kind().name().toLowerCase(Locale.ROOT);
         Proposal proposal = offer.proposal();
-        Div picture = Controls.drawn(new ProposalPicture(proposal.brief(), proposal.kit(), proposal.layout(), proposal.catalogue()).beside(kind));
-        picture.addClassName("picture");
+        Div picture = picture(proposal, kind);
         UnorderedList differences = new UnorderedList();
         List<String> all = offer.differences();
         all.forEach(d -> differences.add(new ListItem(d)));

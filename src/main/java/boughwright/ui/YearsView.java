@@ -2,7 +2,6 @@ package boughwright.ui;
 
 import boughwright.consultation.Consultations;
 import boughwright.consultation.ShopDoor;
-import boughwright.drawing.ProposalPicture;
 import boughwright.proposal.Growth;
 import boughwright.proposal.Growth.Year;
 import boughwright.proposal.Proposal;
@@ -30,14 +29,7 @@ class YearsView extends PlanScreen {
 
     @Override
     void show() {
-        if (proposing().proposal().isEmpty()) {
-            go(ProposalView.class);
-            return;
-        }
-        removeAll();
-        add(header(), new Main(new H1(Text.of("years.head"))));
-        Proposal asked = proposing().proposal().get();
-        workOut(patience -> growth = proposing().designer().growth(asked, patience), this::showYears);
+        compare("years.head", (asked, patience) -> growth = proposing().designer().growth(asked, patience), this::showYears);
     }
 
     private void showYears() {
@@ -55,9 +47,7 @@ class YearsView extends PlanScreen {
 
     private Section card(Year year) {
         Proposal proposal = year.proposal();
-        Div picture = Controls.drawn(new ProposalPicture(proposal.brief(), proposal.kit(), proposal.layout(), proposal.catalogue())
-                .beside("year" + year.number()));
-        picture.addClassName("picture");
+        Div picture = picture(proposal, "year" + year.number());
         Div words = new Div(new H2(Text.of("years.year", year.number())), Controls.words(Text.of("years.spend", year.spend().show()), "total"));
         words.addClassName("words");
         UnorderedList joins = new UnorderedList();
