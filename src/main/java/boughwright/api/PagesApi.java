@@ -58,7 +58,7 @@ class PagesApi {
 
     @Operation(summary = "The dressed tree of a kept proposal from one side")
     @ApiResponse(responseCode = "200", description = "The picture", content = @Content(mediaType = "image/svg+xml"))
-    @GetMapping("/api/proposals/{code}/{view:front|left|right|back}.svg")
+    @GetMapping("/api/proposals/{code}/{view:front|left|right|back|above}.svg")
     ResponseEntity<?> svg(@PathVariable String code, @PathVariable String view) {
         return page(code, SVG, (saved, p) -> picture(p).svg(View.valueOf(view.toUpperCase(Locale.ROOT))));
     }

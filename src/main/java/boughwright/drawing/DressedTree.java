@@ -16,6 +16,7 @@ import boughwright.layout.Placement;
 import boughwright.layout.Point;
 import boughwright.layout.RibbonRun;
 import boughwright.layout.Stems;
+import boughwright.layout.Zone;
 import boughwright.needs.Layer;
 import boughwright.needs.Role;
 import boughwright.text.Text;
@@ -72,7 +73,7 @@ public final class DressedTree {
         double step = Math.max(1, (double) bulbs.size() / MOST_BULBS);
         for (int i = 0; (int) (i * step) < bulbs.size(); i++) {
             Point at = bulbs.get((int) (i * step));
-            sprites.add(new Sprite("bulb-" + (i + 1), title, Layer.LIGHTS.word(), Role.LIGHT_STRING.word(), Form.LIGHT, Surface.SHINY, colour, null,
+            sprites.add(new Sprite("bulb-" + (i + 1), "", title, Layer.LIGHTS.word(), Role.LIGHT_STRING.word(), Form.LIGHT, Surface.SHINY, colour, null,
                     0.012, 0, at.x(), at.y(), at.z(), 0.9, 0));
         }
     }
@@ -104,10 +105,15 @@ public final class DressedTree {
             } else if (piece.role().stem() && !piece.role().flower()) {
                 lean = 0.35 * Math.sin(piece.height() * 17 + piece.clock());
             }
-            sprites.add(new Sprite(piece.id(), product.name(), piece.layer().word(), piece.role().word(), form(product), surface(product),
+            sprites.add(new Sprite(piece.id(), unit(piece), product.name(), piece.layer().word(), piece.role().word(), form(product), surface(product),
                     product.colour().hex(), product.secondColour().map(Srgb::hex).orElse(null), product.width().metres(), shown(piece, product),
                     piece.at().x(), piece.at().y(), piece.at().z(), piece.depth(), lean));
         }
+    }
+
+    /** What a hand may move is single or a cluster; the bouquet at the tip is not moved stem by stem. */
+    private static String unit(Placement piece) {
+        return piece.zone() == Zone.CROWN ? "" : piece.group().isEmpty() ? piece.id() : piece.group();
     }
 
     /** Topper stems open like a fan from the middle out: upright, left, right, further left, … */
@@ -133,7 +139,7 @@ public final class DressedTree {
                 case ONE_LOOP_BOW -> Form.ONE_LOOP_BOW;
                 case TWO_LOOP_BOW -> Form.TWO_LOOP_BOW;
             };
-            sprites.add(new Sprite(gap.id(), product.name(), Layer.ACCENTS.word(), Role.GAP_ACCENT.word(), form, surface(product),
+            sprites.add(new Sprite(gap.id(), "", product.name(), Layer.ACCENTS.word(), Role.GAP_ACCENT.word(), form, surface(product),
                     product.colour().hex(), product.secondColour().map(Srgb::hex).orElse(null), product.width().metres(), 0.2032,
                     gap.at().x(), gap.at().y(), gap.at().z(), 1, 0));
         }

@@ -1,6 +1,8 @@
 package boughwright.drawing;
 
 import boughwright.brief.Fullness;
+import boughwright.layout.Bough;
+import boughwright.layout.Boughs;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -15,7 +17,6 @@ import java.util.SplittableRandom;
 final class Foliage {
 
     private static final int SHADES = 6;
-    private static final double BOUGH_SHARE = 0.9;
     private static final String[] BODY = {"#0d2219", "#13301f", "#1b402b", "#245138", "#2f6446", "#3f7855"};
     private static final String[] LIT = {"#143021", "#1d432c", "#28573c", "#35694a", "#46805c", "#5c9672"};
 
@@ -37,11 +38,11 @@ final class Foliage {
         this.eye = eye;
         this.studio = studio;
         this.seed = seed;
-        double crown = tree.height() - tree.lowestBranch();
-        sprig = 0.205 * Math.pow(crown / 2.52, 0.78);
+        Boughs boughs = Boughs.grow(tree.height(), tree.widestRadius(), tree.lowestBranch(), tree.fullness(), seed);
+        sprig = boughs.sprig();
         sprigs = new Sprigs(studio, sprig * 1000, tree.fullness(), seed);
-        tiers = tierHeights();
-        grow();
+        tiers = boughs.tiers();
+        grow(boughs.all());
     }
 
     /** Length of the longest sprig, metres. */
@@ -49,91 +50,47 @@ final class Foliage {
         return sprig;
     }
 
-    /** Heights of the tiers' tips, metres, lowest first; they draw together where the boughs grow short. */
-    private double[] tierHeights() {
-        double spacing = switch (tree.fullness()) {
-            case SPARSE -> 1.1;
-            case MEDIUM -> 0.9;
-            case FULL -> 0.77;
-        };
-        List<Double> heights = new ArrayList<>();
-        double y = tree.lowestBranch() + 0.1 * sprig;
-        while (y < tree.height() - 0.62 * sprig) {
-            heights.add(y);
-            y += sprig * spacing * youth(tree.radiusAt(y));
-        }
-        return heights.stream().mapToDouble(Double::doubleValue).toArray();
-    }
-
-    /** How long a sprig grows on a tree as thick as the radius, as a share of the longest. */
-    private double youth(double radius) {
-        return Math.max(0.36, Math.min(1, 0.16 + radius * 1.02 / sprig));
-    }
-
-    private void grow() {
-        SplittableRandom random = new SplittableRandom(seed);
-        double loose = switch (tree.fullness()) {
-            case SPARSE -> 0.2;
-            case MEDIUM -> 0.1;
-            case FULL -> 0.06;
-        };
-        double apart = switch (tree.fullness()) {
-            case SPARSE -> 0.98;
-            case MEDIUM -> 0.7;
-            case FULL -> 0.68;
-        };
-        double ledge = tree.fullness() == Fullness.FULL ? 0.035 : 0.06;
-        for (int t = 0; t < tiers.length; t++) {
-            // Needles reach beyond the boughs that bear them; the tree's radius is to the needles.
-            double radius = BOUGH_SHARE * tree.radiusAt(tiers[t]);
-            double size = youth(radius);
-            // Every second tier stands back a little and lies in shade, which reads as storeys of boughs.
-            double storey = t % 2 == 0 ? 1 + ledge : 1 - ledge;
-            int boughs = Math.max(7, (int) Math.ceil(2 * Math.PI * radius / (sprig * apart * size)));
-            double start = random.nextDouble() * 2 * Math.PI;
-            for (int b = 0; b < boughs; b++) {
-                SplittableRandom own = random.split();
-                double around = start + 2 * Math.PI * (b + 0.5 * (own.nextDouble() - 0.5)) / boughs;
-                double reach = radius * storey * (1 + loose * 2 * (own.nextDouble() - 0.62)) + sprig * 0.1 * size;
-                double lift = (own.nextDouble() - 0.5) * sprig * 0.32 * size;
-                bough(own, t, around, reach, Math.max(tree.lowestBranch() * 0.7, tiers[t] + lift), size);
-            }
+    private void grow(List<Bough> boughs) {
+        SplittableRandom random = new SplittableRandom(seed ^ 0xb0a6L);
+        for (Bough each : boughs) {
+            bough(random.split(), each);
         }
         leader(random);
     }
 
-    private void bough(SplittableRandom random, int tier, double around, double reach, double tipY, double size) {
+    private void bough(SplittableRandom random, Bough bough) {
+        double around = bough.around();
+        double reach = bough.reach();
+        double rootY = bough.root();
         double sin = Math.sin(around);
         double cos = Math.cos(around);
         double near = eye.near(sin, cos);
         if (near < -0.45) {
             return;
         }
-        double grown = sprig * size;
-        double droop = (0.1 * sprig + 0.3 * reach) * Math.min(1, reach / sprig);
-        double rootY = Math.min(tipY + droop, tree.height() - 0.05);
-        double drop = rootY - tipY;
+        double grown = sprig * bough.size();
+        double drop = rootY - bough.tip();
         int pairs = reach < sprig * 0.6 ? 1 : reach < sprig * 1.6 ? 2 : 3;
         if (tree.fullness() == Fullness.FULL && reach > sprig * 2) {
             pairs++;
         }
         wood.m(0, eye.y(rootY)).q(eye.x(sin * reach * 0.5, cos * reach * 0.5), eye.y(rootY - drop * 0.15),
-                eye.x(sin * reach * 0.8, cos * reach * 0.8), eye.y(tipY + drop * 0.26));
+                eye.x(sin * reach * 0.8, cos * reach * 0.8), eye.y(bough.tip() + drop * 0.26));
         for (int i = 0; i < pairs; i++) {
             double s = 1 - (i + 0.55) * Math.min(0.62 * grown / reach, 0.8 / pairs);
             double foot = Math.max(0, reach * s - grown * 0.5);
             double y = rootY - drop * Math.pow(s, 1.5);
             double turn = (random.nextDouble() - 0.5) * 0.36;
-            set(random, tier, around, turn, foot, y, s, size * 0.9, Kind.FAN);
+            set(random, bough.tier(), around, turn, foot, y, s, bough.size() * 0.9, Kind.FAN);
             if (i == 0 && random.nextDouble() < 0.6) {
                 double spread = (random.nextBoolean() ? 1 : -1) * (0.5 + 0.4 * random.nextDouble());
-                set(random, tier, around, spread, foot, y, s, size * 0.8, Kind.FRONT);
+                set(random, bough.tier(), around, spread, foot, y, s, bough.size() * 0.8, Kind.FRONT);
             }
         }
         double spread = (random.nextDouble() - 0.5) * 0.4;
-        set(random, tier, around, spread, Math.max(0, reach - grown * 0.82), tipY + drop * 0.12, 1, size, Kind.SINGLE);
+        set(random, bough.tier(), around, spread, Math.max(0, reach - grown * 0.82), bough.tip() + drop * 0.12, 1, bough.size(), Kind.SINGLE);
         if (random.nextDouble() < 0.5) {
-            set(random, tier, around, spread, Math.max(0, reach - grown * 0.7), tipY + drop * 0.1, 1, size * 0.9, Kind.FRONT);
+            set(random, bough.tier(), around, spread, Math.max(0, reach - grown * 0.7), bough.tip() + drop * 0.1, 1, bough.size() * 0.9, Kind.FRONT);
         }
     }
 

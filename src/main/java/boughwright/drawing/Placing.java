@@ -131,7 +131,7 @@ final class Placing {
         double lean = piece.lean();
         if (onAxis()) {
             double turned = switch (eye.view()) {
-                case FRONT -> lean;
+                case FRONT, ABOVE -> lean;
                 case BACK -> -lean;
                 case LEFT, RIGHT -> Math.abs(lean) * ((spin() % 200) / 100.0 - 1) * 0.9;
             };

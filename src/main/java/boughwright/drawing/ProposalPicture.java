@@ -6,6 +6,7 @@ import boughwright.kit.Kit;
 import boughwright.layout.Layout;
 import boughwright.measure.Units;
 import boughwright.text.Text;
+import java.util.Locale;
 
 /** Pictures of one proposal, with titles and descriptions in words; its scene is made once and drawn from any side. */
 public final class ProposalPicture {
@@ -26,15 +27,20 @@ public final class ProposalPicture {
                 .withRuler(brief.units() == Units.FEET ? Ruler.FEET : Ruler.METRES, Text.of("drawing.floor"));
     }
 
+    /** Short, since it comes before thousands of references. */
+    private static String letter(String place, View view) {
+        return place + view.name().toLowerCase(Locale.ROOT).charAt(0);
+    }
+
     /** To scale, with a ruler, on paper. */
     public String svg(View view) {
-        return TreePicture.svg(scene, view, options.withIdPrefix("v" + view.name().toLowerCase(java.util.Locale.ROOT)));
+        return TreePicture.svg(scene, view, options.withIdPrefix(letter("v", view)));
     }
 
     /** For a page that brings its own ground; larger words on the ruler, since it is shown small. */
     public String onScreen(View view, boolean evening) {
         return TreePicture.svg(scene, view, options.withGround(false, true).withEvening(evening).withWidth(SHOWN_WIDTH)
-                .withIdPrefix("s" + view.name().toLowerCase(java.util.Locale.ROOT)));
+                .withIdPrefix(letter("s", view)));
     }
 
     /** From the front, for a page that shows several trees; each needs a name of its own there. */
@@ -44,6 +50,6 @@ public final class ProposalPicture {
 
     /** For a printed page: no ground, no shadow on the floor. */
     public String printed(View view) {
-        return TreePicture.svg(scene, view, options.withGround(false, false).withWidth(SHOWN_WIDTH).withIdPrefix("p" + view.name().toLowerCase(java.util.Locale.ROOT)));
+        return TreePicture.svg(scene, view, options.withGround(false, false).withWidth(SHOWN_WIDTH).withIdPrefix(letter("p", view)));
     }
 }

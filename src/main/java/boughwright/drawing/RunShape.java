@@ -96,20 +96,20 @@ final class RunShape {
             double[] ww = {w[0] * ct + nrm[0] * st, w[1] * ct + nrm[1] * st, w[2] * ct + nrm[2] * st};
             double[] nn = {nrm[0] * ct - w[0] * st, nrm[1] * ct - w[1] * st, nrm[2] * ct - w[2] * st};
             double wide = width(s, startCut, endCut);
-            x[i] = eye.x(c[0], c[2]);
-            y[i] = eye.y(c[1]);
-            wx[i] = eye.right(ww[0], ww[2]) * wide;
-            wy[i] = -ww[1] * wide;
+            x[i] = 1000 * eye.right(c);
+            y[i] = -1000 * eye.up(c);
+            wx[i] = eye.right(ww) * wide;
+            wy[i] = -eye.up(ww) * wide;
             double shownWidth = Math.hypot(wx[i], wy[i]);
             if (shownWidth < 0.3 * wide) {
                 double k = 0.3 * wide / Math.max(0.01, shownWidth);
                 wx[i] *= k;
                 wy[i] *= k;
             }
-            double facing = eye.near(nn[0], nn[2]);
-            double lit = LIGHT[0] * eye.right(nn[0], nn[2]) + LIGHT[1] * nn[1] + LIGHT[2] * facing;
+            double facing = eye.near(nn);
+            double lit = LIGHT[0] * eye.right(nn) + LIGHT[1] * eye.up(nn) + LIGHT[2] * facing;
             light[i] = facing < 0 ? 0.34 - 0.3 * Math.abs(lit) : lit;
-            nearSum += eye.near(c[0], c[2]);
+            nearSum += eye.near(c);
             facingSum += facing;
         }
         keepSides(wx, wy);

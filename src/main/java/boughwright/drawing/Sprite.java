@@ -5,6 +5,7 @@ package boughwright.drawing;
  * y up, z toward that viewer.
  *
  * @param id           unique in the scene; becomes {@code data-piece}
+ * @param unit         what a hand moves when it takes hold of it: its own id or that of its cluster; empty when it is not moved
  * @param title        what a pointer or a screen reader says of it
  * @param layer        the layer that shows or hides it; becomes {@code data-layer}
  * @param role         what it does in its layer; {@code height-stem}, {@code texture-stem} and {@code face-flower} above
@@ -21,7 +22,7 @@ package boughwright.drawing;
  * @param depth        0 at the trunk .. 1 at the branch tips; below 0.75 the front needles partly cover it
  * @param lean         radians from straight up, positive to the right of a viewer whom the piece faces
  */
-public record Sprite(String id, String title, String layer, String role, Form form, Surface surface, String colour,
+public record Sprite(String id, String unit, String title, String layer, String role, Form form, Surface surface, String colour,
                      String secondColour, double width, double length, double x, double y, double z, double depth,
                      double lean) {
 

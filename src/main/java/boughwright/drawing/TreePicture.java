@@ -5,10 +5,10 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * The dressed tree, seen straight on from one side, drawn to scale. One unit of the picture is one millimetre.
+ * The dressed tree, seen straight on from one side or from above, drawn to scale. One unit of the picture is one millimetre.
  *
  * <p>The text is SVG 1.1 without scripts, styles or outside references. Every piece is a group with {@code data-piece}
- * and a title, inside groups with {@code data-layer}, of which a layer has one in each slice of depth; a page hides a
+ * and, but for bulbs, a title, inside groups with {@code data-layer}, of which a layer has one in each slice of depth; a page hides a
  * layer by hiding those groups. Equal arguments give equal text.
  */
 public final class TreePicture {
@@ -36,7 +36,7 @@ public final class TreePicture {
 
     /** The picture as SVG text. */
     public static String svg(Scene scene, View view, Options options) {
-        return new TreePicture(scene, view, options).draw();
+        return view == View.ABOVE ? AbovePicture.svg(scene, options) : new TreePicture(scene, view, options).draw();
     }
 
     private String draw() {
@@ -161,7 +161,7 @@ public final class TreePicture {
 
     private void piece(Item item) {
         if (item.band != null) {
-            svg.raw("<g").attr("data-piece", item.band.id()).raw("><title>").text(item.band.title()).raw("</title>");
+            svg.raw("<g").attr("data-piece", item.band.id()).attr("data-unit", item.band.id()).raw("><title>").text(item.band.title()).raw("</title>");
             studio.dim(item.strip.near() < 0);
             int middle = item.strip.samples() / 2;
             double cone = scene.tree().radiusAt(-item.strip.y()[middle] / 1000) * 1000;
@@ -174,8 +174,16 @@ public final class TreePicture {
         studio.dim(item.placing.dim());
         String id = pieces.shape(s.form(), s.surface(), s.colour(), s.secondColour(), s.width(), s.length(), item.placing.spin() >> 8);
         studio.dim(false);
-        svg.raw("<g").attr("data-piece", s.id()).raw("><title>").text(s.title()).raw("</title><use xlink:href=\"#").raw(id)
-                .raw("\" transform=\"");
+        svg.raw("<g").attr("data-piece", s.id());
+        if (!s.unit().isEmpty() && !s.unit().equals(s.id())) {
+            svg.attr("data-unit", s.unit());
+        }
+        svg.raw(">");
+        if (s.form() != Form.LIGHT) {
+            // Hundreds of bulbs that all say the same would only swell the picture.
+            svg.raw("<title>").text(s.title()).raw("</title>");
+        }
+        svg.raw("<use xlink:href=\"#").raw(id).raw("\" transform=\"");
         item.placing.transform(svg.builder());
         svg.raw("\"/></g>");
     }

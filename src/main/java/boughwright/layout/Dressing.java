@@ -8,88 +8,118 @@ import boughwright.kit.KitLine;
 import boughwright.kit.OwnFirst;
 import boughwright.layout.GapFinder.Filled;
 import boughwright.layout.Patterns.Wished;
-import boughwright.needs.AccentChoice;
 import boughwright.needs.Layer;
 import boughwright.needs.Needs;
 import boughwright.needs.Role;
+import boughwright.needs.Spot;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 
 /**
  * Dresses one tree: places every piece of a kit on the seen part of its cone.
  *
- * <p>Pure and deterministic: the same kit, tree and seed give the same layout. Everything is kept in the order in which it would
- * go on the tree. Filler balls lie deep, larger ones low; clusters zigzag down and single flowers cross them; sprays follow
- * diagonals; feature ornaments hang at the tips; accents fill the largest gaps that are left.
+ * <p>Pure and deterministic: the same kit, tree, seed and moves give the same layout. Everything is kept in the order in which it would
+ * go on the tree. Clusters zigzag down and single flowers cross them; runs of ribbon go round the clusters; sprays follow
+ * diagonals; filler balls lie deep, larger ones deeper and lower; feature ornaments hang at the tips; accents fill the largest
+ * gaps that are left. Within each zone pieces start from their pattern and are spread until each has its room ({@link Spread}),
+ * like ones apart ({@link Styles}), and none where no branch bears it ({@link Bearing}).
  */
 public final class Dressing {
 
-    /** A stem is folded when it is longer than this share of the tree's whole depth at its height, to this share of it. */
-    private static final double FOLD_FROM = 0.9;
-    private static final double FOLD_TO = 0.75;
-    /** Gaps narrower than this need nothing, metres (common practice, no published source). */
-    private static final double LEAST_GAP = 0.09;
     /** Radius of a string's plug, metres. */
     private static final double PLUG = 0.01;
     /** Radius of a bound stem's own room over its cluster's: as far from the cluster's middle as it is set, it stays within. */
     private static final double BOUND = 0.48;
-    /** A loose accent ribbon fills about two thirds of the disc it is put into. */
-    private static final double ACCENT_FILLS = 0.66;
     /** Of a run's ribbon about half faces the viewer; the rest curls away or lies under the loops. */
     private static final double RIBBON_SHOWN = 0.5;
+    /** How far the largest balls rank below the smallest, over the whole tree; features go strictly by size. */
+    private static final double BALL_PULL = 0.36;
+    private static final double FEATURE_PULL = 1;
+    /** Depths of the largest and the smallest filler ball. */
+    private static final double DEEPEST = 0.54;
+    private static final double SHALLOWEST = 0.66;
+    /** A piece too heavy for the whole tree hangs in its lowest part: below this share of the slant. */
+    private static final double LOW = 0.75;
+    /** How far a piece may stray from its pattern, over what each has of the surface. */
+    private static final double STRAY = 0.45;
 
     private final Brief brief;
     private final Needs needs;
     private final Kit kit;
     private final Catalogue catalogue;
     private final long seed;
+    private final Map<String, Spot> moved;
     private final Surface surface;
+    private final Bearing bearing;
     private final Map<Zone, Places> zones = new EnumMap<>(Zone.class);
+    private final List<Hung> hung = new ArrayList<>();
     private final List<Placement> pieces = new ArrayList<>();
     private final List<String> unplaced = new ArrayList<>();
-    private int nextId = 1;
+    private final List<String> strained = new ArrayList<>();
+    private final Map<String, Integer> numbers = new HashMap<>();
 
-    private Dressing(Brief brief, Needs needs, Kit kit, Catalogue catalogue, long seed) {
+    private Dressing(Brief brief, Needs needs, Kit kit, Catalogue catalogue, long seed, Map<String, Spot> moved) {
         this.brief = brief;
         this.needs = needs;
         this.kit = kit;
         this.catalogue = catalogue;
         this.seed = seed;
+        this.moved = new TreeMap<>(moved);
         this.surface = new Surface(brief.tree());
+        this.bearing = new Bearing(brief.tree());
         for (Zone zone : Zone.values()) {
             // What hangs at the tips would otherwise hang in the flowers.
-            zones.put(zone, zone == Zone.TIP ? new Places(surface, zone.depth(), zones.get(Zone.OUTER)) : new Places(surface, zone.depth()));
+            zones.put(zone, zone == Zone.TIP ? new Places(surface, zones.get(Zone.OUTER)) : new Places(surface));
         }
+    }
+
+    public static Layout of(Brief brief, Needs needs, Kit kit, Catalogue catalogue, long seed) {
+        return of(brief, needs, kit, catalogue, seed, Map.of());
     }
 
     /**
      * @param catalogue the one that the kit was chosen from
      * @param seed chooses among equals, such as which run of ribbon gets a small loop
+     * @param moved where hands have put a piece, a cluster or a run, by its id; ids that this layout does not have are passed over
      */
-    public static Layout of(Brief brief, Needs needs, Kit kit, Catalogue catalogue, long seed) {
-        return new Dressing(brief, needs, kit, catalogue, seed).dress();
+    public static Layout of(Brief brief, Needs needs, Kit kit, Catalogue catalogue, long seed, Map<String, Spot> moved) {
+        return new Dressing(brief, needs, kit, catalogue, seed, moved).dress();
     }
 
     private Layout dress() {
         List<Point> bulbs = windLights();
         setTopper();
-        RibbonRuns.Laid ribbon = runRibbon();
-        setClusters();
-        setSingleFlowers();
+        setFlowers();
         setSprays();
         tuckFillerBalls();
         hangFeatures();
+        MakingRoom room = new MakingRoom(surface, moved);
+        Map<String, Hung> settled = new HashMap<>();
+        for (Zone zone : Zone.values()) {
+            room.of(hung.stream().filter(h -> h.zone() == zone).toList()).forEach(h -> settled.put(h.id(), h));
+        }
+        hung.replaceAll(h -> settled.get(h.id()));
+        hung.forEach(this::place);
+        List<Hung> clusters = hung.stream().filter(Hung::cluster).toList();
+        RibbonRuns.Laid ribbon = runRibbon(clusters);
+        List<Clash> clashes = new ArrayList<>(room.clashes());
+        clashes.addAll(runsAcross(ribbon.runs(), clusters));
         GapFinder finder = new GapFinder(surface, filled(ribbon.runs()));
+        Accents.Filling accents = fillGaps(finder);
         List<RollCuts> cuts = new ArrayList<>(ribbon.cuts());
-        List<Gap> gaps = fillGaps(finder, cuts);
-        return new Layout(pieces, bulbs, ribbon.runs(), cuts, gaps, measures(finder, ribbon.runs(), gaps), unplaced, seed);
+        cuts.addAll(accents.cuts());
+        return new Layout(pieces, bulbs, ribbon.runs(), cuts, accents.gaps(), accents.stop(),
+                new Evenness(surface, pieces, hung).measures(finder.largest().diameter(), coverage(ribbon.runs(), accents.gaps()), ribbon.runs(),
+                        accents.gaps().size()),
+                unplaced, strained, clashes, seed);
     }
 
     private List<KitLine> lines(Layer layer, Role role) {
@@ -98,6 +128,18 @@ public final class Dressing {
 
     private Product product(KitLine line) {
         return catalogue.product(line.sku()).orElseThrow(() -> new IllegalStateException("not in the catalogue: " + line.sku()));
+    }
+
+    private double width(KitLine line) {
+        return product(line).width().metres();
+    }
+
+    /** Ids tell the need and the number within it, so that a piece keeps its own while the rest of the kit changes. */
+    private String nextId(KitLine line) {
+        String layer = line.layer().word() + "/";
+        String need = line.needId().startsWith(layer) && line.layer() != Layer.TOPPER ? line.needId().substring(layer.length()) : line.needId();
+        String stem = need.replace('/', '-');
+        return stem + "-" + numbers.merge(stem, 1, Integer::sum);
     }
 
     private List<Point> windLights() {
@@ -112,12 +154,10 @@ public final class Dressing {
         }
         int begin = 0;
         for (KitLine line : lines) {
-            List<Wished> begins = new ArrayList<>();
             for (int string = 0; string < line.quantity(); string++) {
-                begins.add(winding.get(begin));
+                hang(line, nextId(line), Zone.MIDDLE, winding.get(begin), Zone.MIDDLE.depth(), PLUG, 0);
                 begin += perString(line);
             }
-            place(line, Zone.MIDDLE, begins, PLUG);
         }
         return bulbs;
     }
@@ -126,36 +166,38 @@ public final class Dressing {
         return product(line).lights().orElseThrow().bulbs();
     }
 
-    /** The bouquet at the tip: height stems straight down the pole, texture stems round them, flowers at the base. */
     private void setTopper() {
-        double tip = surface.cone().slant() * 0.02;
-        crown(lines(Layer.TOPPER, Role.HEIGHT_STEM), tip, 0.05, 0.10);
-        crown(lines(Layer.TOPPER, Role.TEXTURE_STEM), surface.top() * 0.15, 0.55, 0.37);
-        crown(lines(Layer.TOPPER, Role.FACE_FLOWER), surface.top() * 0.42, 0.9, 0.0);
-    }
-
-    private void crown(List<KitLine> lines, double slant, double depth, double turn) {
-        int count = lines.stream().mapToInt(KitLine::quantity).sum();
-        int styles = Math.max(1, lines.size());
-        for (int style = 0; style < lines.size(); style++) {
-            KitLine line = lines.get(style);
-            for (int i = 0; i < line.quantity(); i++) {
-                // Styles alternate round the pole, and every other piece sits a little lower.
-                int place = i * styles + style;
-                double share = (place + 0.5 + turn) / (count + 2 * turn);
-                double there = slant * ((i + style) % 2 == 0 ? 1 : 1.8);
-                double angle = surface.angleAt(Math.min(1, share));
-                add(line, Zone.CROWN, "grouping-" + (i + 1), there, angle, depth, surface.point(there, angle, depth),
-                        product(line).width().metres() / 2, OptionalDouble.empty());
-            }
+        Crown crown = new Crown(surface, this::width);
+        List<Crown.Stem> stems = new ArrayList<>();
+        stems.addAll(crown.ring(lines(Layer.TOPPER, Role.HEIGHT_STEM), surface.cone().slant() * 0.02, 0.05, 0.10));
+        stems.addAll(crown.ring(lines(Layer.TOPPER, Role.TEXTURE_STEM), surface.top() * 0.15, 0.55, 0.37));
+        stems.addAll(crown.rows(lines(Layer.TOPPER, Role.FACE_FLOWER), 0.9));
+        for (Crown.Stem stem : stems) {
+            pieces.add(new Placement(nextId(stem.line()), stem.line().needId(), stem.line().sku(), stem.line().layer(), stem.line().role(), Zone.CROWN,
+                    "grouping-" + stem.number(), surface.height(stem.slant()), Surface.clock(stem.angle()), stem.depth(),
+                    surface.point(stem.slant(), stem.angle(), stem.depth()), width(stem.line()) / 2, OptionalDouble.empty()));
         }
     }
 
-    private RibbonRuns.Laid runRibbon() {
+    private RibbonRuns.Laid runRibbon(List<Hung> clusters) {
         Optional<KitLine> base = lines(Layer.RIBBON, Role.BASE_RIBBON).stream().findFirst();
         Optional<KitLine> overlay = lines(Layer.RIBBON, Role.OVERLAY_RIBBON).stream().findFirst();
-        return new RibbonRuns(surface, needs.ribbon(), seed).lay(base.map(this::product), base.map(KitLine::quantity).orElse(0),
+        return new RibbonRuns(surface, needs.ribbon(), seed, clusters, moved).lay(base.map(this::product), base.map(KitLine::quantity).orElse(0),
                 overlay.map(this::product), overlay.map(KitLine::quantity).orElse(0));
+    }
+
+    private List<Clash> runsAcross(List<RibbonRun> runs, List<Hung> clusters) {
+        List<Clash> clashes = new ArrayList<>();
+        for (RibbonRun run : runs) {
+            for (Hung cluster : clusters) {
+                boolean byHand = moved.containsKey(run.id()) || moved.containsKey(cluster.id());
+                if (byHand && RibbonRuns.crosses(surface, run.points(), cluster)) {
+                    boolean runMoved = moved.containsKey(run.id());
+                    clashes.add(new Clash(runMoved ? run.id() : cluster.id(), runMoved ? cluster.id() : run.id(), Clash.Kind.RUN_ACROSS));
+                }
+            }
+        }
+        return clashes;
     }
 
     /** Sizes of pieces shrink on trees that could not carry them side by side. */
@@ -163,128 +205,215 @@ public final class Dressing {
         return Math.min(metres, 0.16 * surface.cone().radius());
     }
 
-    private void setClusters() {
+    /** Metres that a piece may stray from its pattern when so many share the surface. */
+    private double stray(int count) {
+        return STRAY * Math.sqrt(surface.area() / Math.max(1, count));
+    }
+
+    /** Clusters and the single flowers that cross them share a zone, and are spread together. */
+    private void setFlowers() {
         List<KitLine> stems = new ArrayList<>();
         stems.addAll(lines(Layer.FLORALS, Role.HEIGHT_STEM));
         stems.addAll(lines(Layer.FLORALS, Role.TEXTURE_STEM));
         stems.addAll(lines(Layer.FLORALS, Role.FACE_FLOWER));
-        // A stem of which the customer has a part comes in two lines; the own ones go into the first clusters, the rest into the next.
-        Map<String, Integer> begins = new LinkedHashMap<>();
-        Map<String, Integer> ends = new LinkedHashMap<>();
-        Map<KitLine, Integer> from = new LinkedHashMap<>();
-        for (KitLine line : stems) {
-            String whole = OwnFirst.whole(line.needId());
-            from.put(line, begins.getOrDefault(whole, 0));
-            ends.merge(whole, line.quantity(), Integer::sum);
-            begins.put(whole, ends.get(whole));
-        }
-        int clusters = ends.values().stream().mapToInt(Integer::intValue).max().orElse(0);
+        List<List<KitLine>> clusters = clusters(stems);
+        List<KitLine> singles = lines(Layer.FLORALS, Role.SINGLE_FLOWER);
+        int single = singles.stream().mapToInt(KitLine::quantity).sum();
         double radius = scaled(0.11);
-        List<Wished> wished = Patterns.zigzag(surface, clusters, 1, 0);
-        for (int i = 0; i < clusters; i++) {
-            Optional<Places.Place> place = zones.get(Zone.OUTER).take(wished.get(i).slant(), wished.get(i).angle(), radius);
-            int flower = 0;
-            for (KitLine line : stems) {
-                if (i < from.get(line) || i >= from.get(line) + line.quantity()) {
-                    continue;
-                }
-                if (place.isEmpty()) {
-                    unplaced.add(line.needId());
-                    continue;
-                }
-                // Bound along one branch: the two sprays point up and out behind, the two flowers sit side by side in front.
-                double side = line.role() == Role.FACE_FLOWER ? (flower++ % 2 == 0 ? -0.45 : 0.45) : line.role() == Role.HEIGHT_STEM ? -0.15 : 0.2;
-                double down = line.role() == Role.FACE_FLOWER ? 0.25 : -0.35;
-                double slant = place.get().slant() + down * radius;
-                double angle = place.get().angle() + side * radius / Math.max(0.05, surface.radius(slant));
-                add(line, Zone.OUTER, "cluster-" + (i + 1), slant, angle, Zone.OUTER.depth(),
-                        surface.point(slant, angle, Zone.OUTER.depth()), BOUND * radius, fold(line, slant));
+        double stray = stray(clusters.size() + single);
+        List<Spread.Disc> discs = new ArrayList<>();
+        Patterns.zigzag(surface, clusters.size(), 1, 0)
+                .forEach(w -> discs.add(new Spread.Disc(w, Zone.OUTER.depth(), radius, stray, false)));
+        for (KitLine line : singles) {
+            Patterns.zigzag(surface, line.quantity(), -1, 0.35)
+                    .forEach(w -> discs.add(new Spread.Disc(w, Zone.OUTER.depth(), scaled(0.45 * width(line)), stray, false)));
+        }
+        List<Wished> places = Spread.of(surface, discs);
+        for (int i = 0; i < clusters.size(); i++) {
+            setCluster(clusters.get(i), i, places.get(i), radius);
+        }
+        int next = clusters.size();
+        for (KitLine line : singles) {
+            for (int i = 0; i < line.quantity(); i++) {
+                hangStem(line, Zone.OUTER, places.get(next), discs.get(next).radius());
+                next++;
             }
         }
     }
 
-    private void setSingleFlowers() {
-        for (KitLine line : lines(Layer.FLORALS, Role.SINGLE_FLOWER)) {
-            place(line, Zone.OUTER, Patterns.zigzag(surface, line.quantity(), -1, 0.35), scaled(0.45 * product(line).width().metres()));
+    /** The stems of each cluster. Of a stem that the customer has in part come two lines; own ones go into the first clusters. */
+    private static List<List<KitLine>> clusters(List<KitLine> stems) {
+        Map<String, Integer> ends = new LinkedHashMap<>();
+        List<List<KitLine>> clusters = new ArrayList<>();
+        for (KitLine line : stems) {
+            int from = ends.getOrDefault(OwnFirst.whole(line.needId()), 0);
+            int to = from + line.quantity();
+            while (clusters.size() < to) {
+                clusters.add(new ArrayList<>());
+            }
+            clusters.subList(from, to).forEach(c -> c.add(line));
+            ends.put(OwnFirst.whole(line.needId()), to);
         }
+        return clusters;
+    }
+
+    /**
+     * Bound along one branch: the two sprays point up and out behind, the two flowers sit side by side in front. Each cluster is turned
+     * its own way and every second one is mirrored, as no two are bound alike.
+     */
+    private void setCluster(List<KitLine> stems, int number, Wished wished, double radius) {
+        List<String> ids = stems.stream().map(this::nextId).toList();
+        Optional<Places.Place> place = zones.get(Zone.OUTER).take(wished.slant(), wished.angle(), Zone.OUTER.depth(), radius, 0);
+        if (place.isEmpty()) {
+            stems.forEach(line -> unplaced.add(line.needId()));
+            return;
+        }
+        double turn = 1.2 * (number * Patterns.GOLDEN % 1 - 0.5);
+        int mirror = number % 2 == 0 ? 1 : -1;
+        List<Hung.Part> parts = new ArrayList<>();
+        int flower = 0;
+        for (int i = 0; i < stems.size(); i++) {
+            KitLine line = stems.get(i);
+            boolean face = line.role() == Role.FACE_FLOWER;
+            double aside = mirror * radius * (face ? (flower++ % 2 == 0 ? -0.45 : 0.45) : line.role() == Role.HEIGHT_STEM ? -0.15 : 0.2);
+            double down = radius * (face ? 0.25 : -0.35);
+            parts.add(new Hung.Part(ids.get(i), line, down * Math.cos(turn) + aside * Math.sin(turn), aside * Math.cos(turn) - down * Math.sin(turn),
+                    BOUND * radius));
+        }
+        hung.add(new Hung(Hung.CLUSTER + (number + 1), Zone.OUTER, place.get().slant(), place.get().angle(), Zone.OUTER.depth(), radius, 0, parts));
     }
 
     private void setSprays() {
         List<KitLine> styles = lines(Layer.FLORALS, Role.SPRAY);
+        int all = styles.stream().mapToInt(KitLine::quantity).sum();
+        List<Spread.Disc> discs = new ArrayList<>();
         for (int style = 0; style < styles.size(); style++) {
             KitLine line = styles.get(style);
             // A spray's head is half air; what must not overlap is its core.
-            place(line, Zone.MIDDLE, Patterns.diagonals(surface, line.quantity(), style, styles.size()), scaled(0.3 * product(line).width().metres()));
+            double core = scaled(0.3 * width(line));
+            Patterns.diagonals(surface, line.quantity(), style, styles.size(), all)
+                    .forEach(w -> discs.add(new Spread.Disc(w, Zone.MIDDLE.depth(), core, stray(all), false)));
         }
+        List<Wished> places = Spread.of(surface, discs);
+        int next = 0;
+        for (KitLine line : styles) {
+            for (int i = 0; i < line.quantity(); i++) {
+                hangStem(line, Zone.MIDDLE, places.get(next), discs.get(next).radius());
+                next++;
+            }
+        }
+    }
+
+    /** One piece that is to hang somewhere, before it has its place. @param rank the greater the lower */
+    private record Due(KitLine line, double depth, double radius, double from, double rank) {
     }
 
     private void tuckFillerBalls() {
-        List<KitLine> lines = lines(Layer.ORNAMENTS, Role.FILLER_BALL);
-        // Larger balls lower: each ball's rank down the tree is its rank in its own size, pulled up or down by that size.
-        record Ball(KitLine line, double rank, double width) {
-        }
-        List<Ball> balls = new ArrayList<>();
-        List<KitLine> bySize = lines.stream().sorted(Comparator.comparingDouble(l -> product(l).width().metres())).toList();
-        for (int size = 0; size < bySize.size(); size++) {
-            KitLine line = bySize.get(size);
-            double pull = bySize.size() == 1 ? 0 : 0.36 * size / (bySize.size() - 1.0) - 0.18;
-            for (int i = 0; i < line.quantity(); i++) {
-                balls.add(new Ball(line, (i + 0.5) / line.quantity() + pull, product(line).width().metres()));
-            }
-        }
-        balls.sort(Comparator.comparingDouble(Ball::rank).thenComparing(b -> b.line().sku()));
-        List<Wished> spiral = Patterns.spiral(surface, balls.size(), 0.5);
-        record Due(Ball ball, Wished wished) {
-        }
+        List<KitLine> bySize = bySize(lines(Layer.ORNAMENTS, Role.FILLER_BALL));
         List<Due> due = new ArrayList<>();
-        for (int i = 0; i < balls.size(); i++) {
-            due.add(new Due(balls.get(i), spiral.get(i)));
+        for (int i = 0; i < bySize.size(); i++) {
+            double large = bySize.size() == 1 ? 0.5 : i / (bySize.size() - 1.0);
+            double depth = SHALLOWEST + large * (DEEPEST - SHALLOWEST);
+            // Larger balls lower: each ball's rank down the tree is its rank in its own size, pulled up or down by that size.
+            due.addAll(due(bySize.get(i), depth, BALL_PULL * (large - 0.5)));
         }
-        // The largest choose first, since they find room least easily.
-        due.sort(Comparator.comparingDouble((Due d) -> -d.ball().width()));
-        due.forEach(d -> place(d.ball().line(), Zone.DEEP, List.of(d.wished()), d.ball().width() / 2));
+        hangSpread(due, Zone.DEEP, 0.5, List.of());
     }
 
     private void hangFeatures() {
-        List<KitLine> lines = lines(Layer.ORNAMENTS, Role.FEATURE_ORNAMENT).stream()
-                .sorted(Comparator.comparingDouble(l -> -product(l).length().metres())).toList();
-        int count = lines.stream().mapToInt(KitLine::quantity).sum();
-        List<Wished> spiral = new ArrayList<>(Patterns.spiral(surface, count, 0.27));
-        // The last of the spiral are the lowest, and the largest features take those.
-        int from = count;
-        for (KitLine line : lines) {
-            from -= line.quantity();
-            place(line, Zone.TIP, spiral.subList(from, from + line.quantity()), product(line).width().metres() / 2);
+        List<KitLine> bySize = bySize(lines(Layer.ORNAMENTS, Role.FEATURE_ORNAMENT));
+        List<Due> due = new ArrayList<>();
+        for (int i = 0; i < bySize.size(); i++) {
+            due.addAll(due(bySize.get(i), Zone.TIP.depth(), FEATURE_PULL * i));
+        }
+        hangSpread(due, Zone.TIP, 0.27, hung.stream().filter(h -> h.zone() == Zone.OUTER).toList());
+    }
+
+    private List<Due> due(KitLine line, double depth, double pull) {
+        double from = from(line, depth);
+        List<Due> due = new ArrayList<>();
+        for (int i = 0; i < line.quantity(); i++) {
+            due.add(new Due(line, depth, width(line) / 2, from, (i + 0.5) / line.quantity() + pull));
+        }
+        return due;
+    }
+
+    private List<KitLine> bySize(List<KitLine> lines) {
+        return lines.stream().sorted(Comparator.comparingDouble((KitLine l) -> Math.max(width(l), product(l).length().metres()))
+                .thenComparing(KitLine::needId)).toList();
+    }
+
+    /** The slant from which on branches bear a piece. */
+    private double from(KitLine line, double depth) {
+        double radius = bearing.leastRadius(Bearing.weight(product(line)), depth);
+        double from = radius / surface.cone().radius() * surface.cone().slant();
+        if (from > surface.bottom()) {
+            strained.add(line.needId());
+        }
+        return Math.min(from, surface.slantAtShare(LOW));
+    }
+
+    /**
+     * Hangs pieces along one spiral by their rank, then spreads them.
+     *
+     * @param turn where the spiral starts
+     * @param beside what hangs in the zone before, of which these keep clear
+     */
+    private void hangSpread(List<Due> pieces, Zone zone, double turn, List<Hung> beside) {
+        List<Due> due = pieces.stream().sorted(Comparator.comparingDouble(Due::rank).thenComparing(d -> d.line().needId())).toList();
+        List<Wished> spiral = Patterns.spiral(surface, due.size(), turn);
+        List<Spread.Disc> discs = new ArrayList<>();
+        for (int i = 0; i < due.size(); i++) {
+            discs.add(Spread.Disc.free(spiral.get(i), due.get(i).depth(), due.get(i).radius()));
+        }
+        beside.forEach(h -> discs.add(new Spread.Disc(new Wished(h.slant(), h.angle()), h.depth(), h.radius(), 0, true)));
+        List<Wished> places = Spread.of(surface, discs);
+        List<Styles.Spot> spots = new ArrayList<>();
+        for (int i = 0; i < due.size(); i++) {
+            spots.add(new Styles.Spot(places.get(i), due.get(i).depth(), due.get(i).radius(), due.get(i).line().sku()));
+        }
+        Styles.Apart apart = Styles.apart(surface, spots);
+        record Going(Due due, Wished to) {
+        }
+        List<Going> going = new ArrayList<>();
+        for (int i = 0; i < spots.size(); i++) {
+            going.add(new Going(due.get(apart.holds()[i]), apart.places().get(i)));
+        }
+        // The largest choose first, since they find room least easily; a piece that swapped into thin air takes the nearest bough that bears it.
+        going.sort(Comparator.comparingDouble((Going g) -> -g.due().radius()).thenComparing(g -> g.due().line().needId())
+                .thenComparingDouble(g -> g.to().slant()));
+        for (Going g : going) {
+            hang(g.due().line(), nextId(g.due().line()), zone, g.to(), g.due().depth(), g.due().radius(), g.due().from());
         }
     }
 
-    private void place(KitLine line, Zone zone, List<Wished> wished, double radius) {
-        for (Wished wish : wished) {
-            // A stem's head is soft and gives way to its neighbours when the tree is crowded; an ornament does not.
-            double[] radii = line.role().stem() ? new double[] {radius, 0.7 * radius, 0.5 * radius, 0.35 * radius} : new double[] {radius};
-            if (Arrays.stream(radii).noneMatch(r -> placed(line, zone, wish, r))) {
-                unplaced.add(line.needId());
+    /** A stem's head is soft and gives way to its neighbours when the tree is crowded; an ornament does not. */
+    private void hangStem(KitLine line, Zone zone, Wished wished, double radius) {
+        String id = nextId(line);
+        for (double share : new double[] {1, 0.7, 0.5, 0.35}) {
+            Optional<Places.Place> place = zones.get(zone).take(wished.slant(), wished.angle(), zone.depth(), share * radius, 0);
+            if (place.isPresent()) {
+                hung.add(Hung.single(id, line, zone, place.get(), zone.depth(), share * radius, 0));
+                return;
             }
         }
+        unplaced.add(line.needId());
     }
 
-    private boolean placed(KitLine line, Zone zone, Wished wish, double radius) {
-        Optional<Places.Place> place = zones.get(zone).take(wish.slant(), wish.angle(), radius);
-        place.ifPresent(p -> add(line, zone, "", p.slant(), p.angle(), zone.depth(), p.point(), radius, fold(line, p.slant())));
-        return place.isPresent();
+    private void hang(KitLine line, String id, Zone zone, Wished wished, double depth, double radius, double from) {
+        zones.get(zone).take(wished.slant(), wished.angle(), depth, radius, from).ifPresentOrElse(
+                p -> hung.add(Hung.single(id, line, zone, p, depth, radius, from)), () -> unplaced.add(line.needId()));
     }
 
-    private OptionalDouble fold(KitLine line, double slant) {
-        if (!line.role().stem()) {
-            return OptionalDouble.empty();
+    private void place(Hung h) {
+        for (Hung.Part part : h.parts()) {
+            double slant = h.slant() + part.down();
+            double angle = h.angle() + part.aside() / Math.max(0.05, surface.radius(slant));
+            KitLine line = part.line();
+            pieces.add(new Placement(part.id(), line.needId(), line.sku(), line.layer(), line.role(), h.zone(), h.cluster() ? h.id() : "",
+                    surface.height(slant), Surface.clock(angle), h.depth(), surface.point(slant, angle, h.depth()), part.radius(),
+                    line.role().stem() ? Stems.fold(product(line).length().metres(), surface, slant) : OptionalDouble.empty()));
         }
-        double deep = 2 * surface.radius(slant);
-        return product(line).length().metres() > FOLD_FROM * deep ? OptionalDouble.of(FOLD_TO * deep) : OptionalDouble.empty();
-    }
-
-    private void add(KitLine line, Zone zone, String group, double slant, double angle, double depth, Point at, double radius, OptionalDouble foldAt) {
-        pieces.add(new Placement("piece-" + nextId++, line.needId(), line.sku(), line.layer(), line.role(), zone, group,
-                surface.height(slant), Surface.clock(angle), depth, at, radius, foldAt));
     }
 
     private List<Filled> filled(List<RibbonRun> runs) {
@@ -305,89 +434,17 @@ public final class Dressing {
         return filled;
     }
 
-    private List<Gap> fillGaps(GapFinder finder, List<RollCuts> cuts) {
-        List<Gap> gaps = new ArrayList<>();
+    private Accents.Filling fillGaps(GapFinder finder) {
         Optional<KitLine> ribbon = lines(Layer.RIBBON, Role.ACCENT_RIBBON).stream().findFirst();
-        int wanted = needs.quantity(Layer.ACCENTS, Role.GAP_ACCENT);
         if (ribbon.isEmpty() || needs.accents().isEmpty()) {
-            return gaps;
+            return new Accents.Filling(List.of(), List.of(), GapStop.NO_ACCENTS);
         }
-        double rollLength = product(ribbon.get()).length().metres();
-        double[] left = new double[ribbon.get().quantity()];
-        Arrays.fill(left, rollLength);
-        List<List<RollCuts.Cut>> cut = new ArrayList<>();
-        for (int i = 0; i < left.length; i++) {
-            cut.add(new ArrayList<>());
-        }
-        while (gaps.size() < wanted) {
-            GapFinder.Hole hole = finder.largest();
-            if (hole.diameter() < LEAST_GAP) {
-                break;
-            }
-            Optional<AccentChoice> accent = accentFor(hole.diameter(), left);
-            if (accent.isEmpty()) {
-                break;
-            }
-            double length = accent.get().ribbon();
-            int roll = firstWith(left, length);
-            left[roll] -= length;
-            String id = "accent-" + (gaps.size() + 1);
-            cut.get(roll).add(new RollCuts.Cut(length, id));
-            gaps.add(new Gap(id, surface.height(hole.place().slant()), Surface.clock(hole.place().angle()), hole.at(), hole.diameter(),
-                    accent.get().kind(), length));
-            finder.fill(new Filled(hole.at(), ACCENT_FILLS * hole.diameter() / 2));
-        }
-        for (int i = 0; i < left.length; i++) {
-            cuts.add(new RollCuts(ribbon.get().sku(), i + 1, rollLength, cut.get(i), Math.max(0, left[i])));
-        }
-        return gaps;
+        return new Accents(surface, product(ribbon.get()), ribbon.get().quantity(), needs.accents())
+                .fill(finder, needs.quantity(Layer.ACCENTS, Role.GAP_ACCENT));
     }
 
-    /** The house's accent for a gap, or the largest smaller one for which there is ribbon left. */
-    private Optional<AccentChoice> accentFor(double diameter, double[] left) {
-        return needs.accents().stream()
-                .filter(a -> a.leastGap() <= diameter && firstWith(left, a.ribbon()) >= 0)
-                .max(Comparator.comparingDouble(AccentChoice::leastGap));
-    }
-
-    private static int firstWith(double[] left, double length) {
-        for (int i = 0; i < left.length; i++) {
-            if (left[i] >= length - 1e-9) {
-                return i;
-            }
-        }
-        return -1;
-    }
-
-    private Measures measures(GapFinder finder, List<RibbonRun> runs, List<Gap> gaps) {
-        List<Point> spread = new ArrayList<>();
-        Map<String, List<Point>> groups = new LinkedHashMap<>();
-        for (Placement piece : pieces) {
-            if (piece.zone() == Zone.OUTER && !piece.group().isEmpty()) {
-                groups.computeIfAbsent(piece.group(), g -> new ArrayList<>()).add(piece.at());
-            } else if (piece.zone() == Zone.OUTER || piece.zone() == Zone.TIP) {
-                spread.add(piece.at());
-            }
-        }
-        groups.values().forEach(stems -> spread.add(middle(stems)));
-        double least = Double.MAX_VALUE;
-        for (int i = 0; i < spread.size(); i++) {
-            for (int j = i + 1; j < spread.size(); j++) {
-                least = Math.min(least, spread.get(i).distance(spread.get(j)));
-            }
-        }
+    private Map<Layer, Double> coverage(List<RibbonRun> runs, List<Gap> gaps) {
         double area = surface.area();
-        double densest = Math.sqrt(2 * area / (Math.sqrt(3) * Math.max(1, spread.size())));
-        boolean any = spread.size() > 1;
-        return new Measures(any ? least : 0, any ? least / densest : 0, finder.largest().diameter(), coverage(area, runs, gaps));
-    }
-
-    private static Point middle(List<Point> points) {
-        return new Point(points.stream().mapToDouble(Point::x).average().orElseThrow(), points.stream().mapToDouble(Point::y).average().orElseThrow(),
-                points.stream().mapToDouble(Point::z).average().orElseThrow());
-    }
-
-    private Map<Layer, Double> coverage(double area, List<RibbonRun> runs, List<Gap> gaps) {
         Map<Layer, Double> coverage = new EnumMap<>(Layer.class);
         for (Layer layer : Layer.values()) {
             coverage.put(layer, 0.0);
@@ -398,7 +455,7 @@ public final class Dressing {
             coverage.merge(Layer.RIBBON, RIBBON_SHOWN * run.length() * width / area, Double::sum);
         }
         for (Gap gap : gaps) {
-            double radius = ACCENT_FILLS * gap.diameter() / 2;
+            double radius = Accents.FILLS * gap.diameter() / 2;
             coverage.merge(Layer.ACCENTS, Math.PI * radius * radius / area, Double::sum);
         }
         return coverage;

@@ -7,11 +7,14 @@ import java.util.List;
  *
  * @param pieces every piece of the kit that is set on the tree; of lights the place where each string begins
  * @param bulbs the lamps of the light strings, metres in room coordinates
+ * @param gapStop why no more gaps are filled
  * @param unplaced ids of needs for some of whose pieces the tree had no room, once for each piece
+ * @param strained ids of needs whose pieces are heavier than any branch of this tree bears where they hang
+ * @param clashes of what hands have moved
  */
 public record Layout(
-        List<Placement> pieces, List<Point> bulbs, List<RibbonRun> ribbonRuns, List<RollCuts> cutList, List<Gap> gaps, Measures measures,
-        List<String> unplaced, long seed) {
+        List<Placement> pieces, List<Point> bulbs, List<RibbonRun> ribbonRuns, List<RollCuts> cutList, List<Gap> gaps, GapStop gapStop,
+        Measures measures, List<String> unplaced, List<String> strained, List<Clash> clashes, long seed) {
 
     public Layout {
         pieces = List.copyOf(pieces);
@@ -20,5 +23,7 @@ public record Layout(
         cutList = List.copyOf(cutList);
         gaps = List.copyOf(gaps);
         unplaced = List.copyOf(unplaced);
+        strained = List.copyOf(strained);
+        clashes = List.copyOf(clashes);
     }
 }

@@ -9,7 +9,8 @@ import java.util.Optional;
 /**
  * The places taken in one zone, and the search for the free one nearest to where a piece would like to be.
  *
- * <p>Pieces are balls of their own radius; two of them may touch but not overlap. A grid over the room keeps the search short.
+ * <p>Pieces are balls of their own radius, each at its own depth; two of them may touch but not overlap. A grid over the room keeps
+ * the search short.
  */
 final class Places {
 
@@ -26,44 +27,48 @@ final class Places {
     private static final double GOLDEN_ANGLE = Math.PI * (3 - Math.sqrt(5));
 
     private final Surface surface;
-    private final double depth;
     private final Places beside;
     private final Map<Long, List<Taken>> cells = new HashMap<>();
     private double largest;
 
-    Places(Surface surface, double depth) {
-        this(surface, depth, null);
+    Places(Surface surface) {
+        this(surface, null);
     }
 
     /** @param beside places of another zone that pieces of this one keep clear of as long as there is room elsewhere; may be null */
-    Places(Surface surface, double depth, Places beside) {
+    Places(Surface surface, Places beside) {
         this.surface = surface;
-        this.depth = depth;
         this.beside = beside;
     }
 
     /**
-     * Takes the free place nearest to (slant, angle) for a piece of a radius, looking outward in a sunflower pattern, then over
-     * the whole surface; empty when there is none.
+     * Takes the free place nearest to (slant, angle) for a piece, looking outward in a sunflower pattern, then over the whole surface;
+     * empty when there is none.
+     *
+     * @param from the slant above which no branch bears it
      */
-    Optional<Place> take(double slant, double angle, double radius) {
+    Optional<Place> take(double slant, double angle, double depth, double radius, double from) {
+        Wanted wanted = new Wanted(depth, radius, from);
         if (beside != null) {
-            Optional<Place> clear = near(slant, angle, radius, true);
+            Optional<Place> clear = near(slant, angle, wanted, true);
             if (clear.isPresent()) {
                 return clear;
             }
         }
-        Optional<Place> place = near(slant, angle, radius, false);
-        return place.isPresent() ? place : sweep(radius);
+        Optional<Place> place = near(slant, angle, wanted, false);
+        return place.isPresent() ? place : sweep(wanted);
     }
 
-    private Optional<Place> near(double slant, double angle, double radius, boolean clear) {
-        double step = Math.max(0.012, 0.35 * radius);
+    private record Wanted(double depth, double radius, double from) {
+    }
+
+    private Optional<Place> near(double slant, double angle, Wanted wanted, boolean clear) {
+        double step = Math.max(0.012, 0.35 * wanted.radius());
         for (int i = 0; i < 600; i++) {
             double out = step * Math.sqrt(i);
             double turn = i * GOLDEN_ANGLE;
             Optional<Place> place = tryAt(slant + out * Math.cos(turn),
-                    angle + out * Math.sin(turn) / Math.max(0.02, surface.radius(slant)), radius, clear);
+                    angle + out * Math.sin(turn) / Math.max(0.02, surface.radius(slant)), wanted, clear);
             if (place.isPresent()) {
                 return place;
             }
@@ -71,12 +76,12 @@ final class Places {
         return Optional.empty();
     }
 
-    private Optional<Place> sweep(double radius) {
-        double step = Math.max(0.02, radius / 2);
+    private Optional<Place> sweep(Wanted wanted) {
+        double step = Math.max(0.02, wanted.radius() / 2);
         for (double slant = surface.bottom(); slant >= surface.top(); slant -= step) {
             double turn = step / Math.max(0.02, surface.radius(slant));
             for (double angle = -surface.sector() / 2; angle <= surface.sector() / 2; angle += turn) {
-                Optional<Place> place = tryAt(slant, angle, radius, false);
+                Optional<Place> place = tryAt(slant, angle, wanted, false);
                 if (place.isPresent()) {
                     return place;
                 }
@@ -85,16 +90,16 @@ final class Places {
         return Optional.empty();
     }
 
-    private Optional<Place> tryAt(double slant, double angle, double radius, boolean clear) {
-        if (!surface.holds(slant, angle, radius)) {
+    private Optional<Place> tryAt(double slant, double angle, Wanted wanted, boolean clear) {
+        if (slant < wanted.from() || !surface.holds(slant, angle, wanted.radius())) {
             return Optional.empty();
         }
-        Point point = surface.point(slant, angle, depth);
-        if (!free(point, radius) || clear && !beside.free(point, radius)) {
+        Point point = surface.point(slant, angle, wanted.depth());
+        if (!free(point, wanted.radius()) || clear && !beside.free(point, wanted.radius())) {
             return Optional.empty();
         }
-        cells.computeIfAbsent(key(cell(point.x()), cell(point.y()), cell(point.z())), k -> new ArrayList<>()).add(new Taken(point, radius));
-        largest = Math.max(largest, radius);
+        cells.computeIfAbsent(key(cell(point.x()), cell(point.y()), cell(point.z())), k -> new ArrayList<>()).add(new Taken(point, wanted.radius()));
+        largest = Math.max(largest, wanted.radius());
         return Optional.of(new Place(slant, angle, point));
     }
 

@@ -5,6 +5,7 @@ import boughwright.catalogue.Product;
 import boughwright.measure.Length;
 import boughwright.needs.Layer;
 import boughwright.needs.Role;
+import java.util.OptionalDouble;
 
 /** How much of a stem is seen once it is set (common practice, no published source). */
 public final class Stems {
@@ -18,7 +19,32 @@ public final class Stems {
     private static final double AIR = 0.05;
     private static final double LEAST = 0.12;
 
+    /** A stem goes in downward, so many degrees below level, which is how branches hold it. */
+    private static final double SLOPE = Math.toRadians(20);
+    /** A stem is folded when it would reach farther than this share of its way through the tree, to the second share of it. */
+    private static final double FOLD_FROM = 0.9;
+    private static final double FOLD_TO = 0.75;
+
     private Stems() {
+    }
+
+    /**
+     * Metres from where a stem enters the tree to where it would come out at the far side, straight through the trunk's axis: level
+     * through a cone 2·r; downward by a slope σ, 2·r ÷ (cos σ − k·sin σ) with k the cone's radius over its height, since the tree
+     * widens below (the ray's meeting with the cone, worked out), but never lower than the lowest branches.
+     */
+    static double through(Surface surface, double slant) {
+        double k = surface.cone().radius() / surface.cone().height();
+        double sloped = 2 * surface.radius(slant) / (Math.cos(SLOPE) - k * Math.sin(SLOPE));
+        double toBottom = (surface.cone().height() - surface.cone().dropAt(slant)) / Math.sin(SLOPE);
+        return Math.max(2 * surface.radius(slant), Math.min(sloped, toBottom));
+    }
+
+    /** Where a stem is folded so that it does not come out at the far side, metres from its head; empty when it need not be. */
+    static OptionalDouble fold(double length, Surface surface, double slant) {
+        // A stem may also be set level, so the shorter of the two ways counts.
+        double deep = Math.min(through(surface, slant), 2 * surface.radius(slant));
+        return length > FOLD_FROM * deep ? OptionalDouble.of(FOLD_TO * deep) : OptionalDouble.empty();
     }
 
     /** Metres that show when nothing is in the way. */

@@ -18,10 +18,21 @@ final class Surface {
 
     private final Tree tree;
     private final Cone cone;
+    private final double top;
+    private final double bottom;
+    private final double widening;
+    private final double falling;
+    private final double tip;
 
     Surface(Tree tree) {
         this.tree = tree;
         this.cone = tree.form().cone();
+        double slant = cone.slant();
+        this.top = slant * TOPPER_SHARE;
+        this.bottom = slant * RIM_SHARE;
+        this.widening = cone.radius() / slant;
+        this.falling = cone.height() / slant;
+        this.tip = tree.height().metres();
     }
 
     Cone cone() {
@@ -29,11 +40,11 @@ final class Surface {
     }
 
     double top() {
-        return cone.slant() * TOPPER_SHARE;
+        return top;
     }
 
     double bottom() {
-        return cone.slant() * RIM_SHARE;
+        return bottom;
     }
 
     /** Width of the seen sector, radians, (0, 2π]. */
@@ -50,6 +61,17 @@ final class Surface {
         return cone.areaBetween(top(), bottom()) * tree.seenFrom().share();
     }
 
+    /** Seen area of the same part of the cone on which pieces of a depth lie, m²: as high, and narrower. */
+    double areaAt(double depth) {
+        double out = depth * widening;
+        return sector() / 2 * out * Math.hypot(out, falling) * (bottom * bottom - top * top);
+    }
+
+    /** Largest angle to either side at which a piece keeps so many metres from the sector's straight edges, radians. */
+    double edge(double slant, double margin) {
+        return sector() / 2 - Math.min(margin / Math.max(1e-6, radius(slant)), sector() / 4);
+    }
+
     /** The slant below which a share {@code u} of the body's area lies above: equal steps of u are equal areas. */
     double slantAtArea(double u) {
         return Math.sqrt(top() * top() + u * (bottom() * bottom() - top() * top()));
@@ -64,12 +86,32 @@ final class Surface {
         return (share - 0.5) * sector();
     }
 
+    /** Slant of the point on the surface at a height above the floor, within what is dressed. */
+    double slantAtHeight(double height) {
+        return Math.max(top, Math.min(bottom, (tip - height) / falling));
+    }
+
+    /** Angle of a clock position, radians in (−π, π]. */
+    static double angle(double clock) {
+        return Math.IEEEremainder((6 - clock) * Math.PI / 6, 2 * Math.PI);
+    }
+
     double height(double slant) {
-        return tree.height().metres() - cone.dropAt(slant);
+        return tip - falling * slant;
+    }
+
+    /** Metres that the tree's radius grows for each metre of slant. */
+    double widening() {
+        return widening;
+    }
+
+    /** Metres that each metre of slant falls. */
+    double falling() {
+        return falling;
     }
 
     double radius(double slant) {
-        return cone.radiusAt(slant);
+        return widening * slant;
     }
 
     /** The point so far out along the branches: depth 0 at the trunk, 1 at the tips. */
@@ -97,7 +139,6 @@ final class Surface {
         if (round()) {
             return true;
         }
-        double edge = sector() / 2 - Math.min(margin / Math.max(1e-6, radius(slant)), sector() / 4);
-        return Math.abs(angle) <= edge;
+        return Math.abs(angle) <= edge(slant, margin);
     }
 }

@@ -23,13 +23,15 @@ import java.util.function.Function;
  * @param dropped layers that are left out
  * @param importance ids of wishes, the most important first; wishes that are not named follow in the house's own order
  * @param kept sku by slot of the kit that was changed; what need not change stays
+ * @param moved where a piece, a cluster or a run of ribbon was put by hand, by its id in the layout
  */
 public record Adjustments(
         SortedMap<String, Integer> quantities, SortedMap<String, String> products, SortedSet<Taste> tastes, SortedMap<Layer, Money> caps,
-        SortedMap<Layer, String> levels, SortedSet<Layer> dropped, List<String> importance, SortedMap<String, String> kept) {
+        SortedMap<Layer, String> levels, SortedSet<Layer> dropped, List<String> importance, SortedMap<String, String> kept,
+        SortedMap<String, Spot> moved) {
 
     public static final Adjustments NONE = new Adjustments(new TreeMap<>(), new TreeMap<>(), new TreeSet<>(), new TreeMap<>(), new TreeMap<>(),
-            new TreeSet<>(), List.of(), new TreeMap<>());
+            new TreeSet<>(), List.of(), new TreeMap<>(), new TreeMap<>());
 
     /** The most of anything that a hand may ask for. */
     public static final int MOST = 5_000;
@@ -48,6 +50,7 @@ public record Adjustments(
         dropped = Collections.unmodifiableSortedSet(new TreeSet<>(dropped));
         importance = List.copyOf(importance);
         kept = Collections.unmodifiableSortedMap(new TreeMap<>(kept));
+        moved = Collections.unmodifiableSortedMap(new TreeMap<>(moved));
     }
 
     public Optional<Integer> quantity(String needId) {
@@ -63,7 +66,7 @@ public record Adjustments(
     }
 
     private Adjustments withQuantities(SortedMap<String, Integer> other) {
-        return new Adjustments(other, products, tastes, caps, levels, dropped, importance, kept);
+        return new Adjustments(other, products, tastes, caps, levels, dropped, importance, kept, moved);
     }
 
     public Adjustments withProduct(String slot, String sku) {
@@ -75,7 +78,7 @@ public record Adjustments(
     }
 
     private Adjustments withProducts(SortedMap<String, String> other) {
-        return new Adjustments(quantities, other, tastes, caps, levels, dropped, importance, kept);
+        return new Adjustments(quantities, other, tastes, caps, levels, dropped, importance, kept, moved);
     }
 
     public Adjustments withTaste(Taste taste) {
@@ -87,7 +90,7 @@ public record Adjustments(
     }
 
     private Adjustments withTastes(SortedSet<Taste> other) {
-        return new Adjustments(quantities, products, other, caps, levels, dropped, importance, kept);
+        return new Adjustments(quantities, products, other, caps, levels, dropped, importance, kept, moved);
     }
 
     public Adjustments withCap(Layer layer, Money most) {
@@ -99,7 +102,7 @@ public record Adjustments(
     }
 
     private Adjustments withCaps(SortedMap<Layer, Money> other) {
-        return new Adjustments(quantities, products, tastes, other, levels, dropped, importance, kept);
+        return new Adjustments(quantities, products, tastes, other, levels, dropped, importance, kept, moved);
     }
 
     public Adjustments withLevel(Layer layer, String level) {
@@ -111,7 +114,7 @@ public record Adjustments(
     }
 
     private Adjustments withLevels(SortedMap<Layer, String> other) {
-        return new Adjustments(quantities, products, tastes, caps, other, dropped, importance, kept);
+        return new Adjustments(quantities, products, tastes, caps, other, dropped, importance, kept, moved);
     }
 
     public Adjustments withDropped(Layer layer) {
@@ -123,17 +126,34 @@ public record Adjustments(
     }
 
     private Adjustments withDroppedOnes(SortedSet<Layer> other) {
-        return new Adjustments(quantities, products, tastes, caps, levels, other, importance, kept);
+        return new Adjustments(quantities, products, tastes, caps, levels, other, importance, kept, moved);
     }
 
     /** @param ids of wishes, the most important first */
     public Adjustments withImportance(List<String> ids) {
-        return new Adjustments(quantities, products, tastes, caps, levels, dropped, ids, kept);
+        return new Adjustments(quantities, products, tastes, caps, levels, dropped, ids, kept, moved);
     }
 
     /** Changed from a kit with these products by slot; an empty map lets the kit be chosen anew. */
     public Adjustments keeping(Map<String, String> productsBySlot) {
-        return new Adjustments(quantities, products, tastes, caps, levels, dropped, importance, new TreeMap<>(productsBySlot));
+        return new Adjustments(quantities, products, tastes, caps, levels, dropped, importance, new TreeMap<>(productsBySlot), moved);
+    }
+
+    public Adjustments withMoved(String id, Spot spot) {
+        return withMoves(with(moved, id, spot));
+    }
+
+    public Adjustments withoutMoved(String id) {
+        return withMoves(without(moved, id));
+    }
+
+    /** Everything back to where the layout would have it. */
+    public Adjustments withoutMoves() {
+        return withMoves(new TreeMap<>());
+    }
+
+    private Adjustments withMoves(SortedMap<String, Spot> other) {
+        return new Adjustments(quantities, products, tastes, caps, levels, dropped, importance, kept, other);
     }
 
     public boolean none() {

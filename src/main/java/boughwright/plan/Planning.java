@@ -3,6 +3,7 @@ package boughwright.plan;
 import boughwright.brief.Brief;
 import boughwright.kit.Kit;
 import boughwright.kit.KitLine;
+import boughwright.layout.Clash;
 import boughwright.layout.Gap;
 import boughwright.layout.Layout;
 import boughwright.layout.Placement;
@@ -21,6 +22,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** Turns a layout into steps a person can follow, in the customer's units. */
 public final class Planning {
@@ -51,6 +53,13 @@ public final class Planning {
         if (!layout.unplaced().isEmpty()) {
             all.add(new Caution("no-room", Text.of("plan.caution.no-room", layout.unplaced().size()), Text.of("plan.caution.no-room.source")));
         }
+        if (!layout.strained().isEmpty()) {
+            all.add(new Caution("too-heavy", Text.of("plan.caution.too-heavy", planning.names(layout.strained())), Text.of("plan.caution.no-room.source")));
+        }
+        for (Clash clash : layout.clashes()) {
+            all.add(new Caution("clash", Text.of("plan.clash." + clash.kind().word(), planning.thing(clash.id()), planning.thing(clash.other())),
+                    Text.of("plan.clash.source")));
+        }
         return new Plan(planning.steps, planning.steps.stream().mapToInt(Step::minutes).sum(), climb, ladder(climb), all);
     }
 
@@ -61,11 +70,28 @@ public final class Planning {
         return climb.ladderFeet() == 0 ? Text.of("plan.ladder.none") : Text.of("plan.ladder", climb.ladderFeet());
     }
 
+    private String names(List<String> needIds) {
+        return kit.lines().stream().filter(l -> needIds.contains(l.needId())).map(KitLine::name).distinct().collect(Collectors.joining(", "));
+    }
+
+    /** What an id of the layout stands for, in the words of the steps. */
+    private String thing(String id) {
+        if (id.isEmpty()) {
+            return "";
+        }
+        String number = id.substring(id.lastIndexOf('-') + 1);
+        if (id.startsWith("cluster-") || id.startsWith("run-")) {
+            return Text.of("plan.thing." + id.substring(0, id.lastIndexOf('-')), number);
+        }
+        return layout.pieces().stream().filter(p -> p.id().equals(id)).flatMap(p -> kit.lines().stream().filter(l -> l.needId().equals(p.needId())))
+                .map(l -> Text.of("plan.thing.piece", l.name(), number)).findFirst().orElse(id);
+    }
+
     private void lights() {
         List<KitLine> lines = lines(Layer.LIGHTS, l -> true);
         int strings = count(lines);
         if (strings > 0) {
-            add(Layer.LIGHTS, "lights", lines, List.of(), Pace.minutes(Pace.STRING_OF_LIGHTS, strings), strings);
+            add(Layer.LIGHTS, "lights", lines, List.of(), ids(p -> p.layer() == Layer.LIGHTS), List.of(), Pace.minutes(Pace.STRING_OF_LIGHTS, strings), strings);
         }
     }
 
@@ -74,11 +100,11 @@ public final class Planning {
         List<KitLine> stems = lines(Layer.TOPPER, l -> !l.role().flower());
         List<KitLine> flowers = lines(Layer.TOPPER, l -> l.role().flower());
         if (!stems.isEmpty()) {
-            add(Layer.TOPPER, "topper-stems", stems, List.of(), Pace.minutes(Pace.GROUPING * 0.6, Math.max(1, groupings)), groupings);
+            add(Layer.TOPPER, "topper-stems", stems, List.of(), ids(p -> p.layer() == Layer.TOPPER && !p.role().flower()), List.of(), Pace.minutes(Pace.GROUPING * 0.6, Math.max(1, groupings)), groupings);
         }
         if (!flowers.isEmpty()) {
             add(Layer.TOPPER, "topper-flowers", flowers, places(p -> p.layer() == Layer.TOPPER && p.role().flower()),
-                    Pace.minutes(Pace.GROUPING * 0.4, Math.max(1, groupings)), count(flowers));
+                    ids(p -> p.layer() == Layer.TOPPER && p.role().flower()), List.of(), Pace.minutes(Pace.GROUPING * 0.4, Math.max(1, groupings)), count(flowers));
         }
     }
 
@@ -88,7 +114,7 @@ public final class Planning {
             return;
         }
         List<KitLine> body = lines(Layer.RIBBON, l -> l.role() != Role.ACCENT_RIBBON);
-        add(Layer.RIBBON, "ribbon-cut", body, cuts(body), Pace.minutes(Pace.CUT_RUN, runs.size()),
+        add(Layer.RIBBON, "ribbon-cut", body, cuts(body), List.of(), List.of(), Pace.minutes(Pace.CUT_RUN, runs.size()),
                 runs.size(), length(needs.ribbon().tail()));
         List<String> places = new ArrayList<>();
         for (int i = 0; i < runs.size(); i++) {
@@ -96,7 +122,7 @@ public final class Planning {
             String shape = Text.of("plan.run.bow-" + run.bow() + (run.smallLoops() > 0 ? ".small" : ""));
             places.add(Text.of("plan.place.run", i + 1, place(run.height(), run.clock()), shape));
         }
-        add(Layer.RIBBON, "ribbon-lay", body, places, Pace.minutes(Pace.LAY_RUN, runs.size()), runs.size(),
+        add(Layer.RIBBON, "ribbon-lay", body, places, runs.stream().map(RibbonRun::id).toList(), List.of(HowTo.LOOP_WITH_TWIST, HowTo.TWO_LOOP_BOW), Pace.minutes(Pace.LAY_RUN, runs.size()), runs.size(),
                 length(needs.ribbon().loop()));
     }
 
@@ -119,16 +145,19 @@ public final class Planning {
         List<KitLine> cluster = lines(Layer.FLORALS, l -> l.role() != Role.SINGLE_FLOWER && l.role() != Role.SPRAY);
         int clusters = needs.quantity(Layer.FLORALS, Role.CLUSTER);
         if (!cluster.isEmpty()) {
-            add(Layer.FLORALS, "cluster-bind", cluster, List.of(), Pace.minutes(Pace.BIND_CLUSTER, Math.max(1, clusters)), clusters);
-            add(Layer.FLORALS, "cluster-set", List.of(), clusterPlaces(), Pace.minutes(Pace.SET_CLUSTER, Math.max(1, clusters)), clusters);
+            add(Layer.FLORALS, "cluster-bind", cluster, List.of(), List.of(), List.of(HowTo.BIND_CLUSTER), Pace.minutes(Pace.BIND_CLUSTER, Math.max(1, clusters)), clusters);
+            Predicate<Placement> bound = p -> p.group().startsWith("cluster-");
+            add(Layer.FLORALS, "cluster-set", List.of(), clusterPlaces(), ids(bound), folding(bound), Pace.minutes(Pace.SET_CLUSTER, Math.max(1, clusters)), clusters);
         }
         List<KitLine> singles = lines(Layer.FLORALS, l -> l.role() == Role.SINGLE_FLOWER);
         if (!singles.isEmpty()) {
-            add(Layer.FLORALS, "single-flowers", singles, places(p -> p.role() == Role.SINGLE_FLOWER),
+            Predicate<Placement> single = p -> p.role() == Role.SINGLE_FLOWER;
+            add(Layer.FLORALS, "single-flowers", singles, places(single), ids(single), folding(single),
                     Pace.minutes(Pace.STEM, count(singles)), count(singles));
         }
         for (KitLine spray : lines(Layer.FLORALS, l -> l.role() == Role.SPRAY)) {
-            add(Layer.FLORALS, "spray", List.of(spray), places(p -> p.needId().equals(spray.needId())),
+            Predicate<Placement> these = p -> p.needId().equals(spray.needId());
+            add(Layer.FLORALS, "spray", List.of(spray), places(these), ids(these), folding(these),
                     Pace.minutes(Pace.STEM, spray.quantity()), spray.quantity(), spray.name());
         }
     }
@@ -150,11 +179,13 @@ public final class Planning {
     private void ornaments() {
         List<KitLine> balls = lines(Layer.ORNAMENTS, l -> l.role() == Role.FILLER_BALL);
         if (!balls.isEmpty()) {
-            add(Layer.ORNAMENTS, "filler-balls", balls, bands(balls), Pace.minutes(Pace.FILLER, count(balls)), count(balls));
+            add(Layer.ORNAMENTS, "filler-balls", balls, bands(balls), ids(p -> p.role() == Role.FILLER_BALL), List.of(HowTo.TUCK_BALLS),
+                    Pace.minutes(Pace.FILLER, count(balls)), count(balls));
         }
         List<KitLine> features = lines(Layer.ORNAMENTS, l -> l.role() == Role.FEATURE_ORNAMENT);
         if (!features.isEmpty()) {
-            add(Layer.ORNAMENTS, "features", features, places(p -> p.role() == Role.FEATURE_ORNAMENT),
+            Predicate<Placement> feature = p -> p.role() == Role.FEATURE_ORNAMENT;
+            add(Layer.ORNAMENTS, "features", features, places(feature), ids(feature), List.of(HowTo.WIND_CORD),
                     Pace.minutes(Pace.FEATURE, count(features)), count(features));
         }
     }
@@ -176,7 +207,7 @@ public final class Planning {
         List<KitLine> ribbon = lines(Layer.RIBBON, l -> l.role() == Role.ACCENT_RIBBON);
         if (gaps.isEmpty()) {
             if (!ribbon.isEmpty()) {
-                add(Layer.ACCENTS, "accents-none", ribbon, List.of(), Pace.minutes(Pace.ACCENT, 1));
+                add(Layer.ACCENTS, "accents-none", ribbon, List.of(), List.of(), List.of(), Pace.minutes(Pace.ACCENT, 1));
             }
             return;
         }
@@ -186,8 +217,8 @@ public final class Planning {
             places.add(Text.of("plan.place.accent", i + 1, place(gap.height(), gap.clock()),
                     Text.of("accent." + gap.accent().word()), length(gap.ribbon())));
         }
-        add(Layer.ACCENTS, "accents", ribbon, places, Pace.minutes(Pace.ACCENT, gaps.size()),
-                gaps.size());
+        add(Layer.ACCENTS, "accents", ribbon, places, gaps.stream().map(Gap::id).toList(), List.of(HowTo.TWO_LOOP_BOW, HowTo.FISHTAIL_CUT),
+                Pace.minutes(Pace.ACCENT, gaps.size()), gaps.size(), Text.of("plan.accents.stop." + layout.gapStop().word()));
     }
 
     private List<KitLine> lines(Layer layer, Predicate<KitLine> which) {
@@ -207,6 +238,14 @@ public final class Planning {
         return places;
     }
 
+    private List<String> ids(Predicate<Placement> which) {
+        return layout.pieces().stream().filter(which).map(Placement::id).toList();
+    }
+
+    private List<HowTo> folding(Predicate<Placement> which) {
+        return layout.pieces().stream().filter(which).anyMatch(p -> p.foldAt().isPresent()) ? List.of(HowTo.FOLD_STEM) : List.of();
+    }
+
     private String place(double height, double clock) {
         return Text.of("plan.place", length(height), clock(clock));
     }
@@ -222,9 +261,10 @@ public final class Planning {
         return Text.of(halves % 2 == 0 ? "plan.clock.hour" : "plan.clock.half", hour);
     }
 
-    private void add(Layer layer, String key, List<KitLine> lines, List<String> places, int minutes, Object... arguments) {
+    private void add(Layer layer, String key, List<KitLine> lines, List<String> places, List<String> placed, List<HowTo> howTo, int minutes,
+            Object... arguments) {
         List<StepPiece> pieces = lines.stream().map(l -> new StepPiece(l.sku(), l.name(), l.quantity())).toList();
         steps.add(new Step(steps.size() + 1, layer, Text.of("plan.step." + key + ".title", arguments), Text.of("plan.step." + key, arguments),
-                pieces, places, minutes));
+                pieces, places, placed, howTo, minutes));
     }
 }

@@ -8,6 +8,7 @@ import boughwright.measure.Money;
 import boughwright.needs.Adjustments;
 import boughwright.needs.Layer;
 import boughwright.needs.Role;
+import boughwright.needs.Spot;
 import boughwright.needs.Taste;
 import boughwright.needs.Trait;
 import boughwright.text.Text;
@@ -27,12 +28,12 @@ import java.util.TreeSet;
 
 /**
  * What hands changed, as JSON: {@code quantities}, {@code products}, {@code tastes}, {@code caps}, {@code levels}, {@code dropped},
- * {@code importance}, {@code kept} and the {@code currency} of the caps. Only what is there is written; docs/proposal.schema.json describes it.
+ * {@code importance}, {@code kept}, {@code moved} and the {@code currency} of the caps. Only what is there is written; docs/proposal.schema.json describes it.
  */
 public final class AdjustmentsJson {
 
     private static final ObjectMapper JSON = new ObjectMapper();
-    private static final Set<String> FIELDS = Set.of("quantities", "products", "tastes", "caps", "levels", "dropped", "importance", "kept", "currency");
+    private static final Set<String> FIELDS = Set.of("quantities", "products", "tastes", "caps", "levels", "dropped", "importance", "kept", "moved", "currency");
     /** Traits of which a customer speaks, with their words. */
     private static final Map<Trait, List<String>> TASTES = Map.of(Trait.TEXTURE, Word.words(Traits.Texture.class), Trait.FINISH,
             Word.words(Traits.Finish.class), Trait.MATERIAL, Word.words(Traits.Material.class), Trait.FAMILY, Word.words(Traits.Family.class));
@@ -88,6 +89,10 @@ public final class AdjustmentsJson {
         }
         if (!hand.kept().isEmpty()) {
             hand.kept().forEach(node.putObject("kept")::put);
+        }
+        if (!hand.moved().isEmpty()) {
+            ObjectNode moved = node.putObject("moved");
+            hand.moved().forEach((id, spot) -> moved.putObject(id).put("height", spot.height()).put("clock", spot.clock()));
         }
         return node;
     }
@@ -192,6 +197,13 @@ public final class AdjustmentsJson {
         node.path("importance").forEach(id -> importance.add(id.asText()));
         Map<String, String> kept = new TreeMap<>();
         entries(node, "kept").forEach(e -> kept.put(e.getKey(), e.getValue().asText()));
+        for (Map.Entry<String, JsonNode> e : entries(node, "moved")) {
+            try {
+                hand = hand.withMoved(e.getKey(), new Spot(e.getValue().path("height").asDouble(0), e.getValue().path("clock").asDouble(0)));
+            } catch (IllegalArgumentException bad) {
+                fault("moved." + e.getKey(), e.getValue().toString(), "changes.moved");
+            }
+        }
         return hand.withImportance(importance).keeping(kept);
     }
 

@@ -107,11 +107,16 @@ public final class Designer {
 
     private Proposal proposal(KitRequest request, Adjustments adjustments, Kit kit, long seed) {
         Brief brief = request.brief();
-        Layout layout = Dressing.of(brief, request.needs(), kit, request.catalogue(), seed);
+        Layout layout = Dressing.of(brief, request.needs(), kit, request.catalogue(), seed, adjustments.moved());
         Climb climb = Stepladder.forWorkAt(brief.tree().height());
         Plan plan = Planning.of(brief, request.needs(), kit, layout, climb, rulebook.cautions(brief, request.needs(), climb,
                 lightLoad(kit, request.catalogue()), topperReach(brief, layout, request.catalogue())));
         return new Proposal(rulebook.edition(), brief, adjustments, request.needs(), kit, layout, plan, seed, request.catalogue());
+    }
+
+    /** The same kit hung as other hands would have it. @param adjustments that differ from the proposal's in what is moved alone */
+    public Proposal rearranged(Proposal proposal, Adjustments adjustments) {
+        return proposal(request(proposal), adjustments, proposal.kit(), proposal.seed());
     }
 
     /** Three ways to meet one brief; see {@link Offers}. */

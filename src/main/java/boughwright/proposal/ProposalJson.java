@@ -195,7 +195,7 @@ public final class ProposalJson {
             r.put("sku", roll.sku()).put("roll", roll.roll()).put("rollLength", length(roll.rollLength()));
             ArrayNode cuts = r.putArray("cuts");
             roll.cuts().forEach(c -> cuts.addObject().put("length", length(c.length())).put("for", c.purpose()));
-            r.put("leftover", length(roll.leftover()));
+            r.put("lost", length(roll.lost())).put("leftover", length(roll.leftover()));
         }
         ArrayNode gaps = node.putArray("gaps");
         for (Gap gap : layout.gaps()) {
@@ -204,14 +204,21 @@ public final class ProposalJson {
             point(g, gap.at());
             g.put("diameter", length(gap.diameter())).put("accent", gap.accent().word()).put("ribbon", length(gap.ribbon()));
         }
+        node.put("gapStop", layout.gapStop().word());
         ObjectNode measures = node.putObject("measures");
         measures.put("leastNeighbour", length(layout.measures().leastNeighbour()))
                 .put("leastNeighbourShare", length(layout.measures().leastNeighbourShare()))
-                .put("largestEmptyDisc", length(layout.measures().largestEmptyDisc()));
+                .put("largestEmptyDisc", length(layout.measures().largestEmptyDisc())).put("meanSpacing", length(layout.measures().meanSpacing()))
+                .put("alike", length(layout.measures().alike())).put("runsAcross", layout.measures().runsAcross());
+        ObjectNode sides = measures.putObject("sides");
+        layout.measures().sides().forEach((side, share) -> sides.put(side.word(), length(share)));
         ObjectNode coverage = measures.putObject("coverage");
         layout.measures().coverage().forEach((layer, share) -> coverage.put(layer.word(), length(share)));
         ArrayNode unplaced = node.putArray("unplaced");
         layout.unplaced().forEach(unplaced::add);
+        layout.strained().forEach(node.putArray("strained")::add);
+        ArrayNode clashes = node.putArray("clashes");
+        layout.clashes().forEach(c -> clashes.addObject().put("id", c.id()).put("other", c.other()).put("kind", c.kind().word()));
         return node;
     }
 
@@ -229,6 +236,9 @@ public final class ProposalJson {
             step.pieces().forEach(p -> pieces.addObject().put("sku", p.sku()).put("name", p.name()).put("quantity", p.quantity()));
             ArrayNode places = s.putArray("places");
             step.places().forEach(places::add);
+            step.placed().forEach(s.putArray("placed")::add);
+            ArrayNode howTo = s.putArray("howTo");
+            step.howTo().forEach(h -> howTo.add(h.word()));
             s.put("minutes", step.minutes());
         }
         node.put("minutes", plan.minutes());

@@ -16,6 +16,7 @@ import boughwright.needs.Adjustments;
 import boughwright.needs.Layer;
 import boughwright.needs.Need;
 import boughwright.needs.Needs;
+import boughwright.needs.Spot;
 import boughwright.needs.Taste;
 import boughwright.needs.Trait;
 import boughwright.needs.Unit;
@@ -168,6 +169,23 @@ final class Proposing {
 
     void drop(Layer layer, boolean dropped) {
         bend(dropped ? hand().withDropped(layer) : hand().withoutDropped(layer));
+    }
+
+    /** Puts a piece, a cluster or a run elsewhere on the tree; the kit stays as it is. */
+    void move(String id, Spot spot) {
+        rearrange(hand().withMoved(id, spot));
+    }
+
+    void moveBack(String id) {
+        rearrange(hand().withoutMoved(id));
+    }
+
+    void moveAllBack() {
+        rearrange(hand().withoutMoves());
+    }
+
+    private void rearrange(Adjustments next) {
+        proposal().ifPresent(p -> keep(saved.brief(), new Outcome.Made(designer.rearranged(p, next))));
     }
 
     /** Says that a wish matters more than the one before it. */

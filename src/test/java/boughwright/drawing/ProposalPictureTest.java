@@ -119,7 +119,7 @@ class ProposalPictureTest {
 
     @Test
     void names_from_a_catalogue_cannot_break_out_of_the_picture() throws Exception {
-        Sprite sprite = new Sprite("p1", "Ball <b onclick=\"x\"> & \"co\"", "ornaments", "filler-ball", Form.BALL, Surface.GLITTER, "#aa3344", null, 0.08, 0,
+        Sprite sprite = new Sprite("p1", "p1", "Ball <b onclick=\"x\"> & \"co\"", "ornaments", "filler-ball", Form.BALL, Surface.GLITTER, "#aa3344", null, 0.08, 0,
                 0.1, 1, 0.3, 1, 0);
         Scene scene = new Scene(TreeShape.of(2, 1.1, boughwright.brief.Fullness.FULL), List.of(sprite), List.of(), 3);
 

@@ -31,7 +31,7 @@ class CutListTest {
         for (Proposal p : SeededProposals.all()) {
             assertThat(p.layout().cutList()).as(SeededProposals.of(p)).allSatisfy(roll -> {
                 double cut = roll.cuts().stream().mapToDouble(RollCuts.Cut::length).sum();
-                assertThat(cut + roll.leftover()).isCloseTo(roll.rollLength(), within(1e-9));
+                assertThat(cut + roll.lost() + roll.leftover()).isCloseTo(roll.rollLength(), within(1e-9));
                 assertThat(roll.leftover()).isGreaterThanOrEqualTo(0);
             });
         }

@@ -8,6 +8,8 @@ import boughwright.measure.Length;
 import boughwright.needs.RibbonMeasures;
 import boughwright.needs.Role;
 import boughwright.proposal.ProposalFixture;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -24,7 +26,7 @@ class MixedRollsTest {
     }
 
     private static RibbonRuns.Laid lay(double baseYards, int baseRolls, double overlayYards, int overlayRolls) {
-        return new RibbonRuns(TreeFixture.surface(9, SeenFrom.ROUND), MEASURES, 1).lay(Optional.of(ribbon(Role.BASE_RIBBON, baseYards)), baseRolls,
+        return new RibbonRuns(TreeFixture.surface(9, SeenFrom.ROUND), MEASURES, 1, List.of(), Map.of()).lay(Optional.of(ribbon(Role.BASE_RIBBON, baseYards)), baseRolls,
                 Optional.of(ribbon(Role.OVERLAY_RIBBON, overlayYards)), overlayRolls);
     }
 

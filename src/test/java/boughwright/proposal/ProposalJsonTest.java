@@ -74,9 +74,10 @@ class ProposalJsonTest {
                 "y", "z", "radius");
         assertThat(names(json.at("/layout/ribbonRuns/0"))).contains("id", "baseSku", "overlaySku", "height", "clock", "loops", "bow", "length",
                 "points");
-        assertThat(names(json.at("/layout/cutList/0"))).containsExactly("sku", "roll", "rollLength", "cuts", "leftover");
+        assertThat(names(json.at("/layout/cutList/0"))).containsExactly("sku", "roll", "rollLength", "cuts", "lost", "leftover");
         assertThat(names(json.at("/layout/gaps/0"))).contains("id", "height", "clock", "diameter", "accent", "ribbon");
-        assertThat(names(json.at("/plan/steps/0"))).containsExactly("number", "layer", "title", "text", "pieces", "places", "minutes");
+        assertThat(names(json.at("/plan/steps/0"))).containsExactly("number", "layer", "title", "text", "pieces", "places", "placed",
+                "howTo", "minutes");
     }
 
     @Test
