@@ -50,17 +50,18 @@ class ArchitectureTest {
         allow("kit", "text measure colour brief needs catalogue", "org.kie.api.KieBase", "com.google.ortools");
         allow("layout", "text measure colour brief needs catalogue kit", "com.google.ortools.linearsolver.MPSolver");
         allow("plan", "text measure colour brief needs catalogue kit layout", "boughwright.drawing.TreePicture");
-        allow("drawing", "text measure colour brief needs catalogue kit layout plan", "boughwright.proposal.Proposal");
+        allow("drawing", "text measure colour brief needs catalogue kit layout plan", "boughwright.proposal.Proposal", "com.google.zxing");
         allow("proposal", "text measure colour brief needs rulebook catalogue kit layout plan", "boughwright.consultation.Saved", JACKSON);
+        allow("athome", "text measure needs catalogue layout plan drawing proposal rulebook brief kit", "org.springframework.stereotype.Component", JACKSON);
         allow("document", "text measure colour brief needs rulebook catalogue kit layout plan drawing proposal", "com.vaadin.flow.component.UI",
                 "com.openhtmltopdf", "org.apache.pdfbox", "org.apache.fontbox", "de.rototor.pdfbox", "org.apache.batik", "org.w3c", "org.xml");
         allow("consultation", "text brief needs catalogue proposal rulebook", "com.vaadin.flow.component.UI", "com.fasterxml.jackson", "org.springframework",
                 "org.slf4j");
         allow("cli", "text measure brief needs rulebook catalogue kit layout plan drawing proposal document", "org.springframework.jdbc.core.JdbcTemplate");
-        allow("api", "text measure brief needs rulebook catalogue kit plan drawing proposal document consultation", "com.vaadin.flow.component.UI",
+        allow("api", "text measure brief needs rulebook catalogue kit plan drawing proposal document consultation athome", "com.vaadin.flow.component.UI",
                 "org.springframework", "io.swagger");
-        allow("ui", "text measure colour brief needs rulebook catalogue kit layout plan drawing proposal consultation", "java.sql.Connection",
-                "com.vaadin", "com.fasterxml.jackson", "jakarta.servlet.http");
+        allow("ui", "text measure colour brief needs rulebook catalogue kit layout plan drawing proposal consultation athome", "java.sql.Connection",
+                "com.vaadin", "com.fasterxml.jackson", "jakarta.servlet.http", "elemental.json");
     }
 
     private static void allow(String name, String own, String bad, String... libraries) {

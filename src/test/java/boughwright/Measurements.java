@@ -54,7 +54,7 @@ public final class Measurements {
     }
 
     private static byte[] pdf(Designer designer, Proposal p) {
-        return PlanDocument.pdf(p, picture(designer, p).printed(View.FRONT), Paper.LETTER, Optional.empty());
+        return PlanDocument.pdf(p, picture(designer, p).printed(View.FRONT), Paper.LETTER, Optional.empty(), Optional.empty());
     }
 
     private static void report(String what, int warmUp, int runs, Supplier<?> work) {

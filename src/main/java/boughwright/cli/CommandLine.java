@@ -135,10 +135,11 @@ public final class CommandLine {
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put("proposal.json", utf8(ProposalJson.text(ProposalJson.of(proposal))));
         files.put("plan.pdf", PlanDocument.pdf(proposal, picture.printed(View.FRONT),
-                Paper.of(proposal.brief().units()), Optional.empty()));
+                Paper.of(proposal.brief().units()), Optional.empty(), Optional.empty()));
         files.put("front.svg", utf8(picture.svg(View.FRONT)));
         files.put("left.svg", utf8(picture.svg(View.LEFT)));
         files.put("right.svg", utf8(picture.svg(View.RIGHT)));
+        files.put("above.svg", utf8(picture.svg(View.ABOVE)));
         files.put("picklist.csv", utf8(PickList.csv(proposal)));
         return files;
     }

@@ -2,6 +2,7 @@ package boughwright.document;
 
 import boughwright.brief.Brief;
 import boughwright.brief.Palette;
+import boughwright.drawing.QrCode;
 import boughwright.measure.Money;
 import boughwright.proposal.Proposal;
 import boughwright.text.Text;
@@ -19,15 +20,19 @@ final class FrontPage {
     private static final double TITLE_LINE = 27;
     /** Between the picture and the facts, points. */
     private static final double GAP = 20;
+    /** The QR code's side without its quiet zone, points: 21 mm, which a phone reads from a hand's distance. */
+    private static final double QR_SIDE = 60;
 
     private final Html html;
     private final Proposal proposal;
     private final Optional<String> code;
+    private final Optional<String> atHome;
 
-    FrontPage(Html html, Proposal proposal, Optional<String> code) {
+    FrontPage(Html html, Proposal proposal, Optional<String> code, Optional<String> atHome) {
         this.html = html;
         this.proposal = proposal;
         this.code = code;
+        this.atHome = atHome;
     }
 
     void write(double aspect, Paper paper) {
@@ -85,7 +90,18 @@ final class FrontPage {
             contents("steps", Text.of("document.steps", proposal.plan().steps().size()));
             contents("care", Text.of("document.care"));
         });
+        atHome.ifPresent(address -> fact("document.fact.at-home", () -> qr(address)));
         html.put("p", "edition", Text.of("document.edition", proposal.edition().title()));
+    }
+
+    /** Drawn as bars, since the page's one picture is the tree; the address stands beneath for who has no camera. */
+    private void qr(String address) {
+        QrCode code = new QrCode(address);
+        double module = QR_SIDE / code.size();
+        html.in("div", "qr", () -> html.with("style", String.format(Locale.ROOT, "width:%.2fpt;height:%.2fpt", QR_SIDE, QR_SIDE))
+                .text("").in("div", "bars", () -> code.bars().forEach(bar -> html.in("div", "bar", () -> html.with("style", String.format(Locale.ROOT,
+                        "left:%.3fpt;top:%.3fpt;width:%.3fpt;height:%.3fpt", bar.x() * module, bar.y() * module, bar.width() * module, module + 0.05))))));
+        html.in("p", "address", () -> html.in("a", "", () -> html.with("href", address).with("title", address).text(address)));
     }
 
     private void fact(String key, Runnable inside) {

@@ -32,11 +32,12 @@ public final class PlanDocument {
      *
      * @param frontSvg the tree from the front: SVG 1.1 text without a document type; what it refers to outside itself is left out
      * @param code the consultation's code, printed on page 1 and at the foot of every page
+     * @param atHome address of the page to follow at home, printed on page 1 as a QR code
      * @throws IllegalArgumentException when {@code frontSvg} is no such text
      */
-    public static byte[] pdf(Proposal proposal, String frontSvg, Paper paper, Optional<String> code) {
+    public static byte[] pdf(Proposal proposal, String frontSvg, Paper paper, Optional<String> code, Optional<String> atHome) {
         Picture picture = new Picture(frontSvg);
-        Document pages = new PlanPages(proposal, picture.aspect(), paper, code).document();
+        Document pages = new PlanPages(proposal, picture.aspect(), paper, code, atHome).document();
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.useFastMode();
         builder.usePdfUaAccessibility(true);

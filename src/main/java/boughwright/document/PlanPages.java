@@ -32,14 +32,16 @@ final class PlanPages {
     private final double aspect;
     private final Paper paper;
     private final Optional<String> code;
+    private final Optional<String> atHome;
     private final Html html = new Html("en");
 
     /** @param aspect the picture's width over its height */
-    PlanPages(Proposal proposal, double aspect, Paper paper, Optional<String> code) {
+    PlanPages(Proposal proposal, double aspect, Paper paper, Optional<String> code, Optional<String> atHome) {
         this.proposal = proposal;
         this.aspect = aspect;
         this.paper = paper;
         this.code = code;
+        this.atHome = atHome;
     }
 
     Document document() {
@@ -49,7 +51,7 @@ final class PlanPages {
             html.put("style", "", STYLE + pageStyle());
         });
         html.in("body", "", () -> {
-            new FrontPage(html, proposal, code).write(aspect, paper);
+            new FrontPage(html, proposal, code, atHome).write(aspect, paper);
             new PickPages(html, proposal).write();
             new CutPages(html, proposal).write();
             new StepPages(html, proposal.plan()).write();

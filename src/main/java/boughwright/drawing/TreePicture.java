@@ -175,7 +175,9 @@ public final class TreePicture {
         String id = pieces.shape(s.form(), s.surface(), s.colour(), s.secondColour(), s.width(), s.length(), item.placing.spin() >> 8);
         studio.dim(false);
         svg.raw("<g").attr("data-piece", s.id());
-        if (!s.unit().isEmpty() && !s.unit().equals(s.id())) {
+        if (s.unit().isEmpty() && s.form() != Form.LIGHT) {
+            svg.raw(" data-still=\"\"");
+        } else if (!s.unit().isEmpty() && !s.unit().equals(s.id())) {
             svg.attr("data-unit", s.unit());
         }
         svg.raw(">");

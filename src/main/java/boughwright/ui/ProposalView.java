@@ -4,6 +4,7 @@ import boughwright.brief.Brief;
 import boughwright.consultation.Consultations;
 import boughwright.consultation.ShopDoor;
 import boughwright.kit.Kit;
+import boughwright.layout.Moving;
 import boughwright.measure.Money;
 import boughwright.proposal.Outcome;
 import boughwright.proposal.OwnNotes;
@@ -36,7 +37,23 @@ class ProposalView extends PlanScreen {
 
     private Side side = Side.KIT;
     private boolean fitted = true;
-    private final Stage stage = new Stage();
+    private final Stage stage = new Stage(new Stage.Hand() {
+        @Override
+        public void shift(String id, boughwright.layout.Side viewer, double right, double up) {
+            proposing().proposal().flatMap(p -> new Moving(p.layout(), p.brief()).shifted(id, viewer, right, up))
+                    .ifPresent(spot -> change(() -> proposing().move(id, spot)));
+        }
+
+        @Override
+        public void back(String id) {
+            change(() -> proposing().moveBack(id));
+        }
+
+        @Override
+        public void allBack() {
+            change(proposing()::moveAllBack);
+        }
+    });
 
     ProposalView(ShopDoor shop, Consultations consultations) {
         super("proposal", shop, consultations);
@@ -59,7 +76,7 @@ class ProposalView extends PlanScreen {
             return;
         }
         Proposal proposal = proposing().proposal().orElseThrow();
-        stage.show(proposal);
+        stage.show(proposal, proposing().saved().code());
         Section drawing = new Section(stage);
         drawing.addClassNames("stage", "dressed");
         drawing.getElement().setAttribute("aria-label", Text.of("proposal.drawing-label"));
@@ -137,7 +154,7 @@ class ProposalView extends PlanScreen {
     private Div content(Proposal proposal) {
         return switch (side) {
             case KIT -> new KitList(proposing(), proposal, this::change);
-            case STEPS -> new StepsList(proposal.plan());
+            case STEPS -> new StepsList(proposal.plan(), proposing().saved().code());
             case CARE -> new CautionsList(proposal.plan());
             case CHANGE -> new ChangePanel(proposing(), proposal.brief(), this::change);
         };

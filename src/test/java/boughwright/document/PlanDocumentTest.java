@@ -166,7 +166,7 @@ class PlanDocumentTest {
         Plan plan = nine.plan();
         Proposal changed = new Proposal(nine.edition(), nine.brief(), nine.adjustments(), nine.needs(),
                 new Kit(lines, kit.total(), kit.budget(), kit.score(), kit.terms(), kit.bound(), kit.gap()), nine.layout(), plan, nine.seed(), nine.catalogue());
-        String text = text(PlanDocument.pdf(changed, PICTURE, Paper.LETTER, Optional.of("\"; } body { display: none } <b>")));
+        String text = text(PlanDocument.pdf(changed, PICTURE, Paper.LETTER, Optional.of("\"; } body { display: none } <b>"), Optional.empty()));
         assertThat(text).contains(squeezed("</style><script>x</script> & \"q\" \\ }{ é")).contains("<Z>")
                 .contains(squeezed("· \"; } body { display: none } <b>"));
     }
@@ -175,15 +175,15 @@ class PlanDocumentTest {
     void a_product_that_the_catalogue_lacks_is_printed_without_its_colour() throws IOException {
         Proposal bare = new Proposal(nine.edition(), nine.brief(), nine.adjustments(), nine.needs(), nine.kit(), nine.layout(), nine.plan(), nine.seed(),
                 new Catalogue(List.<Product>of()));
-        assertThat(text(PlanDocument.pdf(bare, PICTURE, Paper.LETTER, Optional.empty()))).contains(squeezed(nine.kit().lines().get(0).name()));
+        assertThat(text(PlanDocument.pdf(bare, PICTURE, Paper.LETTER, Optional.empty(), Optional.empty()))).contains(squeezed(nine.kit().lines().get(0).name()));
     }
 
     @Test
     void a_picture_may_not_declare_entities() {
         String svg = "<!DOCTYPE svg [<!ENTITY e SYSTEM \"file:///etc/hostname\">]><svg xmlns=\"http://www.w3.org/2000/svg\"><text>&e;</text></svg>";
-        assertThatThrownBy(() -> PlanDocument.pdf(nine, svg, Paper.LETTER, Optional.empty()))
+        assertThatThrownBy(() -> PlanDocument.pdf(nine, svg, Paper.LETTER, Optional.empty(), Optional.empty()))
                 .isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> PlanDocument.pdf(nine, "no picture", Paper.LETTER, Optional.empty()))
+        assertThatThrownBy(() -> PlanDocument.pdf(nine, "no picture", Paper.LETTER, Optional.empty(), Optional.empty()))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
@@ -192,7 +192,7 @@ class PlanDocumentTest {
     }
 
     private static byte[] pdf(Proposal proposal, Paper paper) {
-        return PlanDocument.pdf(proposal, PICTURE, paper, Optional.of("KELP 4 MOSS"));
+        return PlanDocument.pdf(proposal, PICTURE, paper, Optional.of("KELP 4 MOSS"), Optional.of("https://trees.example/at-home/kelp-4-moss"));
     }
 
     private static String text(byte[] pdf) throws IOException {

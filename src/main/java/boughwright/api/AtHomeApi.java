@@ -1,0 +1,51 @@
+package boughwright.api;
+
+import boughwright.athome.AtHomePage;
+import io.swagger.v3.oas.annotations.Hidden;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import org.springframework.http.CacheControl;
+import org.springframework.http.ContentDisposition;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+
+/** The page that a customer follows at home, and the script that keeps it on the phone. */
+@RestController
+@Hidden
+class AtHomeApi {
+
+    private static final MediaType HTML = MediaType.parseMediaType("text/html;charset=UTF-8");
+    private static final MediaType SCRIPT = MediaType.parseMediaType("text/javascript;charset=UTF-8");
+
+    private final KeptPages kept;
+
+    AtHomeApi(KeptPages kept) {
+        this.kept = kept;
+    }
+
+    /** @param copy present when the page is to be saved as a file */
+    @GetMapping("/at-home/{code:[a-z0-9-]+}")
+    ResponseEntity<?> page(@PathVariable String code, @RequestParam(required = false) String copy) {
+        ResponseEntity<?> page = kept.page(code, HTML, (saved, p) -> AtHomePage.html(p, saved.code(), saved.spoken()));
+        if (copy == null || !page.getStatusCode().is2xxSuccessful()) {
+            return page;
+        }
+        return ResponseEntity.ok().contentType(HTML)
+                .header(HttpHeaders.CONTENT_DISPOSITION, ContentDisposition.attachment().filename(code + ".html").build().toString()).body(page.getBody());
+    }
+
+    @GetMapping("/at-home/worker.js")
+    ResponseEntity<String> worker() throws IOException {
+        try (InputStream in = AtHomePage.class.getResourceAsStream("worker.js")) {
+            return ResponseEntity.ok().contentType(SCRIPT).cacheControl(CacheControl.maxAge(Duration.ZERO))
+                    .body(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        }
+    }
+}

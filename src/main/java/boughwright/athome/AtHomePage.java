@@ -1,0 +1,148 @@
+package boughwright.athome;
+
+import boughwright.drawing.DressedTree;
+import boughwright.drawing.ProposalPicture;
+import boughwright.drawing.View;
+import boughwright.layout.Side;
+import boughwright.needs.Layer;
+import boughwright.plan.HowTo;
+import boughwright.plan.Step;
+import boughwright.proposal.Proposal;
+import boughwright.text.Text;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * The plan as one page for a phone: a step at a time, its pieces picked out on a drawing of what is already up. Style, script, drawings
+ * and words are all in it, so that it works without a connection once it is loaded, and from a saved copy. The same proposal and
+ * code give the same text.
+ */
+public final class AtHomePage {
+
+    private static final ObjectMapper JSON = new ObjectMapper();
+    private static final int SWATCH = 44;
+    private static final List<String> WORDS = List.of("step-of", "minutes-left", "done", "back", "start", "all-done", "all-done.text", "take", "where", "how",
+            "care", "keep-lit", "save", "view", "front", "left", "right", "back-side", "again", "shown-alone", "progress", "less-than-minute");
+
+    private final Proposal proposal;
+    private final String code;
+    private final String spoken;
+
+    private AtHomePage(Proposal proposal, String code, String spoken) {
+        this.proposal = proposal;
+        this.code = code;
+        this.spoken = spoken;
+    }
+
+    /**
+     * @param code of the consultation, under which the phone keeps how far its owner has come
+     * @param spoken the same as it is said
+     */
+    public static String html(Proposal proposal, String code, String spoken) {
+        return new AtHomePage(proposal, code, spoken).write();
+    }
+
+    private String write() {
+        return resource("page.html")
+                .replace("{{title}}", escaped(Text.of("athome.title", proposal.brief().tree().height().show(proposal.brief().units()))))
+                .replace("{{shop}}", escaped(proposal.edition().shop()))
+                .replace("{{brand}}", escaped(Text.of("brand")))
+                .replace("{{code}}", escaped(spoken))
+                .replace("{{noscript}}", escaped(Text.of("athome.noscript")))
+                .replace("{{loading}}", escaped(Text.of("athome.loading")))
+                .replace("{{style}}", resource("page.css"))
+                .replace("{{pictures}}", pictures())
+                .replace("{{howto}}", howTo())
+                .replace("{{data}}", data().toString().replace("</", "<\\/"))
+                .replace("{{script}}", resource("page.js"));
+    }
+
+    /** The sides on which anything hangs, the front first. */
+    private List<View> views() {
+        Map<Side, Double> sides = proposal.layout().measures().sides();
+        List<View> views = new ArrayList<>(List.of(View.FRONT));
+        for (Map.Entry<View, Side> each : List.of(Map.entry(View.LEFT, Side.LEFT), Map.entry(View.RIGHT, Side.RIGHT), Map.entry(View.BACK, Side.BACK))) {
+            if (sides.getOrDefault(each.getValue(), 0.0) > 0.02) {
+                views.add(each.getKey());
+            }
+        }
+        return views;
+    }
+
+    private String pictures() {
+        ProposalPicture picture = new ProposalPicture(proposal.brief(), proposal.kit(), proposal.layout(), proposal.catalogue());
+        StringBuilder out = new StringBuilder();
+        for (View view : views()) {
+            out.append("<template data-view=\"").append(view.name().toLowerCase(Locale.ROOT)).append("\">").append(picture.onScreen(view, false))
+                    .append("</template>\n");
+        }
+        return out.toString();
+    }
+
+    private String howTo() {
+        Set<HowTo> used = new TreeSet<>();
+        proposal.plan().steps().forEach(s -> used.addAll(s.howTo()));
+        StringBuilder out = new StringBuilder();
+        used.forEach(h -> out.append("<template data-howto=\"").append(h.word()).append("\">").append(drawing(h)).append("</template>\n"));
+        return out.toString();
+    }
+
+    /** The drawing of a knack as SVG text without a title; its words are {@link #words}. */
+    public static String drawing(HowTo howTo) {
+        return resource("howto/" + howTo.word() + ".svg");
+    }
+
+    public static String words(HowTo howTo) {
+        return Text.of("howto." + howTo.word());
+    }
+
+    private ObjectNode data() {
+        ObjectNode node = JSON.createObjectNode();
+        node.put("code", code).put("minutes", proposal.plan().minutes()).put("ladder", proposal.plan().ladder());
+        ObjectNode words = node.putObject("words");
+        WORDS.forEach(w -> words.put(w, Text.of("athome." + w, "{0}", "{1}")));
+        ObjectNode knacks = node.putObject("howTo");
+        for (HowTo howTo : HowTo.values()) {
+            knacks.putObject(howTo.word()).put("title", Text.of("howto." + howTo.word() + ".title")).put("text", words(howTo));
+        }
+        ArrayNode cautions = node.putArray("cautions");
+        proposal.plan().cautions().forEach(c -> cautions.add(c.text()));
+        ArrayNode steps = node.putArray("steps");
+        proposal.plan().steps().forEach(s -> step(steps.addObject(), s));
+        return node;
+    }
+
+    private void step(ObjectNode node, Step step) {
+        node.put("title", step.title()).put("text", step.text()).put("minutes", step.minutes()).put("lights", step.layer() == Layer.LIGHTS);
+        ArrayNode pieces = node.putArray("pieces");
+        step.pieces().forEach(p -> pieces.addObject().put("name", p.name()).put("quantity", p.quantity())
+                .put("picture", proposal.catalogue().product(p.sku()).map(q -> DressedTree.swatch(q, SWATCH)).orElse("")));
+        step.places().forEach(node.putArray("places")::add);
+        step.placed().forEach(node.putArray("placed")::add);
+        ArrayNode howTo = node.putArray("howTo");
+        step.howTo().forEach(h -> howTo.add(h.word()));
+    }
+
+    private static String escaped(String text) {
+        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+    }
+
+    private static String resource(String name) {
+        try (InputStream in = AtHomePage.class.getResourceAsStream(name)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,181 @@
+package boughwright.ui;
+
+import boughwright.kit.KitLine;
+import boughwright.layout.Gap;
+import boughwright.layout.Moving;
+import boughwright.layout.Placement;
+import boughwright.layout.RibbonRun;
+import boughwright.layout.Side;
+import boughwright.measure.Length;
+import boughwright.needs.Caution;
+import boughwright.needs.Spot;
+import boughwright.plan.Planning;
+import boughwright.proposal.Proposal;
+import boughwright.text.Text;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.NativeButton;
+import com.vaadin.flow.component.html.Paragraph;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/** Says of the piece that was touched what it is and where it goes; while things are being moved, also moves it by small steps. */
+final class PieceCard extends Div {
+
+    /** One nudge, metres. */
+    private static final double NUDGE = 0.05;
+
+    private final Stage.Hand hand;
+    private final Supplier<Side> side;
+    private final Consumer<String> onPick;
+    private Proposal proposal;
+    private boolean moving;
+    private String id = "";
+
+    PieceCard(Stage.Hand hand, Supplier<Side> side, Consumer<String> onPick) {
+        this.hand = hand;
+        this.side = side;
+        this.onPick = onPick;
+        addClassName("piece-card");
+        getElement().setAttribute("role", "region");
+        getElement().setAttribute("aria-label", Text.of("piece.label"));
+        getElement().setAttribute("aria-live", "polite");
+        setVisible(false);
+    }
+
+    String picked() {
+        return id;
+    }
+
+    /** @param moves whether things are being moved */
+    void of(Proposal other, boolean moves) {
+        proposal = other;
+        moving = moves;
+        show(id);
+    }
+
+    void say(String sentence) {
+        removeAll();
+        id = "";
+        add(new Paragraph(sentence), close());
+        setVisible(true);
+    }
+
+    /** Shows what an id of the layout stands for; nothing when it stands for nothing. */
+    void show(String other) {
+        removeAll();
+        id = other;
+        Optional<String> name = name(id);
+        setVisible(name.isPresent() || moving);
+        onPick.accept(name.isPresent() ? id : "");
+        if (name.isEmpty()) {
+            id = "";
+            add(new Paragraph(Text.of("piece.move-hint")), row(next()));
+            return;
+        }
+        add(new H2(name.get()), new Paragraph(where()));
+        clashes().forEach(c -> {
+            Paragraph clash = new Paragraph(c);
+            clash.addClassName("clash");
+            add(clash);
+        });
+        if (moving && spot().isPresent()) {
+            add(nudges());
+        }
+        add(moving ? row(next(), close()) : row(close()));
+    }
+
+    private Optional<String> name(String of) {
+        if (of.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Placement> piece = proposal.layout().pieces().stream().filter(p -> p.id().equals(of)).findFirst();
+        if (piece.isPresent()) {
+            return proposal.kit().lines().stream().filter(l -> l.needId().equals(piece.get().needId())).findFirst().map(KitLine::name);
+        }
+        if (proposal.layout().pieces().stream().anyMatch(p -> p.group().equals(of))) {
+            return Optional.of(Text.of("plan.thing.cluster", number(of)));
+        }
+        if (proposal.layout().ribbonRuns().stream().anyMatch(r -> r.id().equals(of))) {
+            return Optional.of(Text.of("plan.thing.run", number(of)));
+        }
+        return proposal.layout().gaps().stream().filter(g -> g.id().equals(of)).findFirst().map(g -> Text.of("piece.accent", Text.of("accent." + g.accent().word())));
+    }
+
+    private static String number(String of) {
+        return of.substring(of.lastIndexOf('-') + 1);
+    }
+
+    private Optional<Spot> spot() {
+        return new Moving(proposal.layout(), proposal.brief()).spot(id);
+    }
+
+    private String where() {
+        Spot spot = spot().orElseGet(() -> proposal.layout().gaps().stream().filter(g -> g.id().equals(id)).findFirst().map(PieceCard::of).orElseThrow());
+        String place = Text.of("plan.place", new Length(spot.height()).show(proposal.brief().units()), Planning.clock(spot.clock()));
+        return Text.of(depth(), place) + (proposal.adjustments().moved().containsKey(id) ? " " + Text.of("piece.moved") : "");
+    }
+
+    private static Spot of(Gap gap) {
+        return new Spot(gap.height(), gap.clock());
+    }
+
+    private String depth() {
+        Optional<RibbonRun> run = proposal.layout().ribbonRuns().stream().filter(r -> r.id().equals(id)).findFirst();
+        if (run.isPresent()) {
+            return "scene.where.run";
+        }
+        return proposal.layout().pieces().stream().filter(p -> p.id().equals(id) || p.group().equals(id)).findFirst()
+                .map(p -> "scene.where." + p.zone().word()).orElse("scene.where.gap");
+    }
+
+    /** Cautions of the plan that come from what was moved, when they are about this. */
+    private List<String> clashes() {
+        boolean here = proposal.layout().clashes().stream().anyMatch(c -> c.id().equals(id) || c.other().equals(id));
+        return here ? proposal.plan().cautions().stream().filter(c -> c.id().equals("clash")).map(Caution::text).toList() : List.of();
+    }
+
+    private Div nudges() {
+        Div nudges = new Div(nudge("left", -NUDGE, 0), nudge("up", 0, NUDGE), nudge("down", 0, -NUDGE), nudge("right", NUDGE, 0));
+        nudges.addClassName("nudges");
+        nudges.getElement().setAttribute("role", "group");
+        nudges.getElement().setAttribute("aria-label", Text.of("piece.nudge"));
+        if (proposal.adjustments().moved().containsKey(id)) {
+            nudges.add(Controls.link(Text.of("piece.back"), () -> hand.back(id)));
+        }
+        if (proposal.adjustments().moved().size() > 1) {
+            nudges.add(Controls.link(Text.of("piece.all-back"), hand::allBack));
+        }
+        return nudges;
+    }
+
+    private NativeButton nudge(String way, double right, double up) {
+        NativeButton button = new NativeButton(Text.of("piece.nudge." + way + ".sign"), e -> hand.shift(id, side.get(), right, up));
+        button.addClassName("nudge");
+        button.getElement().setAttribute("aria-label", Text.of("piece.nudge." + way));
+        button.getElement().setAttribute("data-way", way);
+        return button;
+    }
+
+    private NativeButton next() {
+        return Controls.link(Text.of("piece.next"), () -> {
+            List<String> all = new Moving(proposal.layout(), proposal.brief()).movable();
+            show(all.isEmpty() ? "" : all.get((all.indexOf(id) + 1) % all.size()));
+        });
+    }
+
+    private NativeButton close() {
+        return Controls.link(Text.of("piece.close"), () -> {
+            show("");
+            setVisible(moving);
+        });
+    }
+
+    private static Div row(NativeButton... buttons) {
+        Div row = new Div(buttons);
+        row.addClassName("links");
+        return row;
+    }
+}
