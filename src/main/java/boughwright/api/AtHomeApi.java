@@ -34,7 +34,10 @@ class AtHomeApi {
     @GetMapping("/at-home/{code:[a-z0-9-]+}")
     ResponseEntity<?> page(@PathVariable String code, @RequestParam(required = false) String copy) {
         ResponseEntity<?> page = kept.page(code, HTML, (saved, p) -> AtHomePage.html(p, saved.code(), saved.spoken()));
-        if (copy == null || !page.getStatusCode().is2xxSuccessful()) {
+        if (!page.getStatusCode().is2xxSuccessful()) {
+            return ResponseEntity.status(page.getStatusCode()).contentType(HTML).body(AtHomePage.sorry());
+        }
+        if (copy == null) {
             return page;
         }
         return ResponseEntity.ok().contentType(HTML)

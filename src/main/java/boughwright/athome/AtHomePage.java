@@ -53,6 +53,12 @@ public final class AtHomePage {
         return new AtHomePage(proposal, code, spoken).write();
     }
 
+    /** In place of a plan that is not there, or not any more. */
+    public static String sorry() {
+        return resource("sorry.html").replace("{{brand}}", escaped(Text.of("brand"))).replace("{{title}}", escaped(Text.of("athome.sorry.title")))
+                .replace("{{text}}", escaped(Text.of("athome.sorry"))).replace("{{style}}", resource("page.css"));
+    }
+
     private String write() {
         return resource("page.html")
                 .replace("{{title}}", escaped(Text.of("athome.title", proposal.brief().tree().height().show(proposal.brief().units()))))

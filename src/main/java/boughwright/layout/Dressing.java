@@ -347,10 +347,11 @@ public final class Dressing {
     private double from(KitLine line, double depth) {
         double radius = bearing.leastRadius(Bearing.weight(product(line)), depth);
         double from = radius / surface.cone().radius() * surface.cone().slant();
-        if (from > surface.bottom()) {
+        double low = surface.slantAtShare(LOW);
+        if (from > low) {
             strained.add(line.needId());
         }
-        return Math.min(from, surface.slantAtShare(LOW));
+        return Math.min(from, low);
     }
 
     /**
@@ -409,6 +410,10 @@ public final class Dressing {
         for (Hung.Part part : h.parts()) {
             double slant = h.slant() + part.down();
             double angle = h.angle() + part.aside() / Math.max(0.05, surface.radius(slant));
+            if (!surface.round()) {
+                // A stem of a cluster by the edge is bound toward the room.
+                angle = Math.max(-surface.sector() / 2, Math.min(surface.sector() / 2, angle));
+            }
             KitLine line = part.line();
             pieces.add(new Placement(part.id(), line.needId(), line.sku(), line.layer(), line.role(), h.zone(), h.cluster() ? h.id() : "",
                     surface.height(slant), Surface.clock(angle), h.depth(), surface.point(slant, angle, h.depth()), part.radius(),

@@ -66,6 +66,20 @@ class ConeTest {
         assertThat(THREE_FOUR_FIVE.distance(5, 5, Math.PI)).isCloseTo(10 * Math.sin(Math.toRadians(54)), within(1e-12));
     }
 
+    /**
+     * Base radius 1 and slant 3, so that it unrolls to a third of a circle: from one end of a base diameter to the other the surface is
+     * shortest at 3, against π along the rim, and the shortest way round from a point of the rim back to it is 2·3·sin(π/3) =
+     * 3·√3 (2·s·sin(π·r/s), "Charlie", perplexus.info, 1 July 2009).
+     */
+    @Test
+    void shortest_ways_on_a_cone_that_unrolls_to_a_third_of_a_circle() {
+        Cone third = new Cone(1, Math.sqrt(8));
+        assertThat(third.slant()).isCloseTo(3, within(1e-12));
+        assertThat(third.distance(3, 3, Math.PI)).isCloseTo(3, within(1e-12));
+        assertThat(2 * third.distance(3, 1.5, Math.PI)).isCloseTo(3 * Math.sqrt(3), within(1e-12));
+        assertThat(2 * third.distance(3, 2, Math.PI)).isCloseTo(2 * Math.sqrt(7), within(1e-12));
+    }
+
     @Test
     void distance_goes_the_short_way_round_whatever_the_sign_or_the_turns_of_the_angle() {
         double quarter = THREE_FOUR_FIVE.distance(3, 4, Math.PI / 2);

@@ -12,6 +12,7 @@ import boughwright.kit.Swap;
 import boughwright.needs.Layer;
 import boughwright.needs.Need;
 import boughwright.needs.Role;
+import boughwright.needs.Spot;
 import boughwright.needs.Taste;
 import boughwright.needs.Trait;
 import boughwright.proposal.Outcome;
@@ -42,6 +43,37 @@ class ProposingTest {
         assertThat(after.layout().pieces().size()).isGreaterThan(before);
         assertThat(proposing.saved().revision()).isEqualTo(2);
         assertThat(proposing.saved().brief()).contains("lavish");
+    }
+
+    @Test
+    void what_is_moved_by_hand_is_saved_with_the_same_kit_and_can_be_undone_and_put_back() {
+        Proposing proposing = proposing(BRIEF);
+        Proposal before = proposing.proposal().orElseThrow();
+
+        proposing.move("cluster-2", new Spot(1.4, 6.5));
+        proposing.move("run-3", new Spot(1.1, 5));
+
+        Proposal after = proposing.proposal().orElseThrow();
+        assertThat(after.kit()).isEqualTo(before.kit());
+        assertThat(after.layout()).isNotEqualTo(before.layout());
+        assertThat(here.consultations.reopen(proposing.saved().code(), KioskFixture.designer()).orElseThrow().saved().adjustments().moved()).containsOnlyKeys("cluster-2", "run-3");
+        proposing.undo();
+        assertThat(proposing.hand().moved()).containsOnlyKeys("cluster-2");
+        proposing.moveBack("cluster-2");
+        assertThat(proposing.proposal().orElseThrow().layout()).isEqualTo(before.layout());
+        proposing.move("run-3", new Spot(1.1, 5));
+        proposing.moveAllBack();
+        assertThat(proposing.hand().moved()).isEmpty();
+    }
+
+    @Test
+    void a_move_outlives_another_change_of_the_kit() {
+        Proposing proposing = proposing(BRIEF);
+        proposing.move("single-flower-1", new Spot(1.5, 6));
+        proposing.quantity("florals/single-flower", 8);
+        Proposal after = proposing.proposal().orElseThrow();
+        assertThat(after.layout().pieces()).filteredOn(p -> p.id().equals("single-flower-1")).singleElement()
+                .satisfies(p -> assertThat(p.height()).isCloseTo(1.5, org.assertj.core.api.Assertions.within(1e-9)));
     }
 
     @Test
