@@ -1,13 +1,13 @@
 package boughwright.ui;
 
 import boughwright.kit.KitLine;
-import boughwright.layout.Gap;
 import boughwright.layout.Moving;
 import boughwright.layout.Placement;
 import boughwright.layout.RibbonRun;
 import boughwright.layout.Side;
 import boughwright.measure.Length;
 import boughwright.needs.Caution;
+import boughwright.needs.Role;
 import boughwright.needs.Spot;
 import boughwright.plan.Planning;
 import boughwright.proposal.Proposal;
@@ -76,6 +76,11 @@ final class PieceCard extends Div {
             return;
         }
         add(new H2(name.get()), new Paragraph(where()));
+        line().ifPresent(l -> {
+            Paragraph line = new Paragraph(Text.of("piece.line", String.valueOf(l.quantity()), l.price().show(), l.shelf()));
+            line.addClassName("soft");
+            add(line);
+        });
         clashes().forEach(c -> {
             Paragraph clash = new Paragraph(c);
             clash.addClassName("clash");
@@ -104,6 +109,13 @@ final class PieceCard extends Div {
         return proposal.layout().gaps().stream().filter(g -> g.id().equals(of)).findFirst().map(g -> Text.of("piece.accent", Text.of("accent." + g.accent().word())));
     }
 
+    /** The line of the kit that a single piece or an accent belongs to. */
+    private Optional<KitLine> line() {
+        String need = proposal.layout().pieces().stream().filter(p -> p.id().equals(id)).findFirst().map(Placement::needId).orElse("");
+        boolean accent = proposal.layout().gaps().stream().anyMatch(g -> g.id().equals(id));
+        return proposal.kit().lines().stream().filter(l -> l.needId().equals(need) || accent && l.role() == Role.ACCENT_RIBBON).findFirst();
+    }
+
     private static String number(String of) {
         return of.substring(of.lastIndexOf('-') + 1);
     }
@@ -113,13 +125,15 @@ final class PieceCard extends Div {
     }
 
     private String where() {
-        Spot spot = spot().orElseGet(() -> proposal.layout().gaps().stream().filter(g -> g.id().equals(id)).findFirst().map(PieceCard::of).orElseThrow());
+        Spot spot = place().orElseThrow();
         String place = Text.of("plan.place", new Length(spot.height()).show(proposal.brief().units()), Planning.clock(spot.clock()));
         return Text.of(depth(), place) + (proposal.adjustments().moved().containsKey(id) ? " " + Text.of("piece.moved") : "");
     }
 
-    private static Spot of(Gap gap) {
-        return new Spot(gap.height(), gap.clock());
+    /** Of what can be moved, of a stem that is bound into something, or of an accent. */
+    private Optional<Spot> place() {
+        return spot().or(() -> proposal.layout().pieces().stream().filter(p -> p.id().equals(id)).findFirst().map(p -> new Spot(p.height(), p.clock())))
+                .or(() -> proposal.layout().gaps().stream().filter(g -> g.id().equals(id)).findFirst().map(g -> new Spot(g.height(), g.clock())));
     }
 
     private String depth() {

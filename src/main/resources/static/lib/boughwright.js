@@ -86,6 +86,9 @@ window.boughwright = {
     trees.get(picture)?.shown?.setHidden(layers.split(' ').filter(Boolean));
   },
 
+  /** What the turning tree costs to draw; null while none is shown. */
+  stats: picture => trees.get(picture)?.shown?.stats() ?? null,
+
   /** Lets go of the turning tree, if the picture shows one. */
   still(picture) {
     trees.get(picture)?.shown?.dispose();

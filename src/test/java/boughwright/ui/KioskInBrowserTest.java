@@ -12,6 +12,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -20,6 +21,7 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
@@ -124,6 +126,99 @@ class KioskInBrowserTest extends KioskServer {
         assertThat(pdf.statusCode()).isEqualTo(200);
         assertThat(new String(pdf.body(), 0, 5, StandardCharsets.ISO_8859_1)).isEqualTo("%PDF-");
         assertThat(browser.getCurrentUrl()).matches(".*/plan/[a-z]+-[2-9]-[a-z]+");
+    }
+
+    /** A kept plan of nine feet, opened on its screen. */
+    private String openPlan() throws Exception {
+        String brief = "{\"tree\":{\"height\":\"9 ft\",\"seenFrom\":\"wall\"},\"abundance\":\"generous\"}";
+        HttpResponse<String> made = HttpClient.newHttpClient().send(HttpRequest.newBuilder(URI.create(address("/api/proposals")))
+                .header("Content-Type", "application/json").POST(HttpRequest.BodyPublishers.ofString(brief)).build(), HttpResponse.BodyHandlers.ofString());
+        String code = made.body().replaceAll("(?s).*?\"code\" : \"([a-z0-9-]+)\".*", "$1");
+        browser.get(address("/plan/" + code));
+        patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(".picture svg")));
+        return code;
+    }
+
+    private void stage(String button) {
+        click("//div[contains(@class,'stage-box')]//button[.='" + button + "']");
+    }
+
+    @Test
+    void the_tree_turns_in_three_dimensions_with_few_draw_calls_and_says_what_is_picked_by_keyboard() throws Exception {
+        openPlan();
+        stage("Turn it");
+        patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(".picture canvas")));
+        Object calls = patience.until(b -> browser.executeScript(
+                "const s = window.boughwright.stats(document.querySelector('.stage-box .picture')); return s && s.frames > 0 ? s.drawCalls : null;"));
+        assertThat(((Number) calls).intValue()).isBetween(3, 150);
+        isAccessible("the turning tree");
+        browser.findElement(By.cssSelector(".picture canvas, .picture [tabindex]")).sendKeys("n");
+        patience.until(ExpectedConditions.visibilityOfElementLocated(By.cssSelector(".piece-card h2")));
+        String said = browser.findElement(By.cssSelector(".piece-card")).getText();
+        assertThat(said).contains("up,");
+        stage("Front");
+        patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(".picture svg")));
+        assertThat(browser.findElements(By.cssSelector(".picture canvas"))).isEmpty();
+        stage("Above");
+        patience.until(ExpectedConditions.attributeToBe(By.xpath("//button[.='Above']"), "aria-pressed", "true"));
+        isAccessible("the tree from above");
+    }
+
+    @Test
+    void a_cluster_is_dragged_and_nudged_and_the_plan_follows() throws Exception {
+        String code = openPlan();
+        stage("Move things");
+        patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(".picture[data-movable] [data-unit='cluster-3']")));
+        isAccessible("moving things");
+        new Actions(browser)
+                .clickAndHold(browser.findElement(By.cssSelector("[data-unit='cluster-3'] use"))).moveByOffset(15, 10).moveByOffset(15, 15).release().perform();
+        patience.until(ExpectedConditions.textToBePresentInElementLocated(By.cssSelector(".piece-card"), "moved by hand"));
+        String dragged = browser.findElement(By.cssSelector(".piece-card p")).getText();
+        click("//button[@data-way='down']");
+        patience.until(ExpectedConditions.not(ExpectedConditions.textToBe(By.cssSelector(".piece-card p"), dragged)));
+        assertThat(moves(code)).contains("cluster-3");
+        click("//div[contains(@class,'piece-card')]//button[.='Put it back']");
+        patience.until(ExpectedConditions.not(ExpectedConditions.textToBePresentInElementLocated(By.cssSelector(".piece-card"), "moved by hand")));
+        assertThat(moves(code)).doesNotContain("cluster-3");
+    }
+
+    private String moves(String code) throws Exception {
+        String kept = HttpClient.newHttpClient().send(HttpRequest.newBuilder(URI.create(address("/api/proposals/" + code))).build(),
+                HttpResponse.BodyHandlers.ofString()).body();
+        return kept.contains("\"moved\"") ? kept.substring(kept.indexOf("\"moved\""), kept.indexOf("\"needs\"")) : "";
+    }
+
+    @Test
+    void the_page_for_home_goes_step_by_step_remembers_and_works_without_a_connection() throws Exception {
+        String code = openPlan();
+        browser.get(address("/at-home/" + code));
+        patience.until(ExpectedConditions.elementToBeClickable(By.cssSelector("footer .strong")));
+        isAccessible("the start at home");
+        click("//footer//button[contains(@class,'strong')]");
+        patience.until(ExpectedConditions.textToBePresentInElementLocated(By.cssSelector(".count"), "Step 1 of"));
+        while (browser.findElements(By.cssSelector(".where .show")).isEmpty()) {
+            click("//footer//button[contains(@class,'strong')]");
+        }
+        isAccessible("a step at home");
+        // Out from under the bar at the foot, where a thumb would scroll it.
+        browser.executeScript("document.querySelector('.where input').scrollIntoView({block: 'center'})");
+        click("(//ol[@class='where']//input)[1]");
+        click("(//button[@class='show'])[1]");
+        assertThat(browser.findElements(By.cssSelector(".picture .alone"))).isNotEmpty();
+        String at = browser.findElement(By.cssSelector(".count")).getText();
+        // The worker keeps the page once it runs; loopback counts as a secure place.
+        patience.until(b -> Boolean.TRUE.equals(browser.executeAsyncScript(
+                "const done = arguments[0]; caches.match(location.href).then(kept => done(!!kept));")));
+        browser.executeCdpCommand("Network.enable", Map.of());
+        browser.executeCdpCommand("Network.emulateNetworkConditions",
+                Map.of("offline", true, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
+        browser.navigate().refresh();
+        patience.until(ExpectedConditions.textToBe(By.cssSelector(".count"), at));
+        assertThat(browser.findElement(By.cssSelector(".where input")).isSelected()).isTrue();
+        browser.executeCdpCommand("Network.emulateNetworkConditions",
+                Map.of("offline", false, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
+        browser.get(address("/at-home/nobody-2-nowhere"));
+        heading("No plan here");
     }
 
     @Test
