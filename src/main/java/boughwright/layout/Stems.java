@@ -31,19 +31,19 @@ public final class Stems {
     /**
      * Metres from where a stem enters the tree to where it would come out at the far side, straight through the trunk's axis: level
      * through a cone 2·r; downward by a slope σ, 2·r ÷ (cos σ − k·sin σ) with k the cone's radius over its height, since the tree
-     * widens below (the ray's meeting with the cone, worked out), but never lower than the lowest branches.
+     * widens below (the ray's meeting with the cone, worked out). Where it would come out beneath the lowest branches before that
+     * the stem is set level.
      */
     static double through(Surface surface, double slant) {
         double k = surface.cone().radius() / surface.cone().height();
         double sloped = 2 * surface.radius(slant) / (Math.cos(SLOPE) - k * Math.sin(SLOPE));
         double toBottom = (surface.cone().height() - surface.cone().dropAt(slant)) / Math.sin(SLOPE);
-        return Math.max(2 * surface.radius(slant), Math.min(sloped, toBottom));
+        return toBottom < sloped ? 2 * surface.radius(slant) : sloped;
     }
 
     /** Where a stem is folded so that it does not come out at the far side, metres from its head; empty when it need not be. */
     static OptionalDouble fold(double length, Surface surface, double slant) {
-        // A stem may also be set level, so the shorter of the two ways counts.
-        double deep = Math.min(through(surface, slant), 2 * surface.radius(slant));
+        double deep = through(surface, slant);
         return length > FOLD_FROM * deep ? OptionalDouble.of(FOLD_TO * deep) : OptionalDouble.empty();
     }
 

@@ -19,6 +19,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The drawing of the dressed tree with its layers to switch, its sides to choose, and its pieces to touch, to move and to turn. */
 final class Stage extends Div {
@@ -134,7 +135,14 @@ final class Stage extends Div {
         modes.add(Controls.pill(Text.of("stage.move"), moving, this::move));
         split.setText(split());
         hide();
+        clashes();
         picked(card.picked());
+    }
+
+    /** Marks what clashes where it was put. */
+    private void clashes() {
+        String ids = proposal.layout().clashes().stream().flatMap(c -> Stream.of(c.id(), c.other())).distinct().collect(Collectors.joining(" "));
+        picture.getElement().executeJs("window.boughwright?.clash(this, $0)", ids);
     }
 
     private void look(View from, boolean round) {

@@ -82,6 +82,11 @@ window.boughwright = {
     }
   },
 
+  /** Marks what clashes, by ids with spaces between. */
+  clash(picture, ids) {
+    ids.split(' ').forEach(id => parts(picture, id).forEach(part => part.classList.add('clashing')));
+  },
+
   hide(picture, layers) {
     trees.get(picture)?.shown?.setHidden(layers.split(' ').filter(Boolean));
   },

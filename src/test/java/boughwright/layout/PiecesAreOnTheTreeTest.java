@@ -121,12 +121,21 @@ class PiecesAreOnTheTreeTest {
     }
 
     @Test
+    void the_way_through_a_tree_is_that_of_a_stem_followed_step_by_step() {
+        Proposal p = ProposalFixture.made(ProposalFixture.season(), "{\"tree\":{\"height\":\"9 ft\"}}");
+        Surface surface = new Surface(p.brief().tree());
+        for (double height = 0.3; height < 2.4; height += 0.1) {
+            assertThat(Stems.through(surface, surface.slantAtHeight(height))).as("at %s m", height).isCloseTo(TreeFixture.through(p, height), within(0.01));
+        }
+    }
+
+    @Test
     void a_stem_longer_than_the_tree_is_deep_is_folded_to_less_than_that() {
         SoftAssertions softly = new SoftAssertions();
         for (Proposal p : SeededProposals.all()) {
             for (Placement piece : p.layout().pieces()) {
                 if (piece.role().stem() && piece.zone() != Zone.CROWN) {
-                    double deep = 2 * TreeFixture.radius(p, piece.height());
+                    double deep = TreeFixture.through(p, piece.height());
                     double stem = ProposalFixture.season().catalogue().product(piece.sku()).orElseThrow().length().metres();
                     double reach = piece.foldAt().orElse(stem);
                     softly.assertThat(reach).as("%s %s", SeededProposals.of(p), piece).isLessThan(deep);

@@ -136,7 +136,7 @@ class ThousandBriefsTest {
                     fault(faults, p, a.id() + " hangs where nobody sees it");
                 }
                 double stem = p.catalogue().product(a.sku()).orElseThrow().length().metres();
-                if (a.role().stem() && a.foldAt().orElse(stem) > 2 * TreeFixture.radius(p, a.height())) {
+                if (a.role().stem() && a.foldAt().orElse(stem) > TreeFixture.through(p, a.height())) {
                     fault(faults, p, a.id() + " comes out at the far side");
                 }
             }

@@ -27,4 +27,24 @@ final class TreeFixture {
         double whole = p.brief().tree().height().metres();
         return p.brief().tree().widestDiameter().metres() / 2 * (whole - height) / (0.92 * whole);
     }
+
+    /**
+     * Metres of a stem until it comes out at the far side, followed millimetre by millimetre at 20° below level; level where it would
+     * come out beneath the lowest branches.
+     */
+    static double through(Proposal p, double height) {
+        double whole = p.brief().tree().height().metres();
+        double x = radius(p, height);
+        double y = height;
+        double way = 0;
+        while (x > 0 || -x < radius(p, y)) {
+            way += 0.001;
+            x -= 0.001 * Math.cos(Math.toRadians(20));
+            y -= 0.001 * Math.sin(Math.toRadians(20));
+            if (y < 0.08 * whole) {
+                return 2 * radius(p, height);
+            }
+        }
+        return way;
+    }
 }
