@@ -59,7 +59,7 @@ export class View {
     this.camera.updateProjectionMatrix();
     const slope = Math.tan(FIELD * Math.PI / 360);
     const before = this.#fit;
-    this.#fit = Math.max((top / 2 + 0.06) / slope, radius * 1.06 / (slope * this.camera.aspect)) + radius * 0.4;
+    this.#fit = Math.max((top / 2 + 0.06) / slope, radius * 1.06 / (slope * this.camera.aspect)) + radius * (0.4 + 0.6 * Math.min(1, radius / top));
     Object.assign(this.#controls, {maxDistance: this.#fit * 1.5});
     if (this.camera.position.lengthSq() === 0) {
       this.#stand(this.#front());

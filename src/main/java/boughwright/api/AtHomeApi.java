@@ -31,9 +31,10 @@ class AtHomeApi {
     }
 
     /** @param copy present when the page is to be saved as a file */
-    @GetMapping("/at-home/{code:[a-z0-9-]+}")
+    @GetMapping("/at-home/{code:[A-Za-z0-9 -]+}")
     ResponseEntity<?> page(@PathVariable String code, @RequestParam(required = false) String copy) {
-        ResponseEntity<?> page = kept.page(code, HTML, (saved, p) -> AtHomePage.html(p, saved.code(), saved.spoken()));
+        ResponseEntity<?> page = kept.page(code, HTML, (saved, p) -> copy == null ? AtHomePage.html(p, saved.code(), saved.spoken())
+                : AtHomePage.copy(p, saved.code(), saved.spoken()));
         if (!page.getStatusCode().is2xxSuccessful()) {
             return ResponseEntity.status(page.getStatusCode()).contentType(HTML).body(AtHomePage.sorry());
         }
@@ -41,7 +42,7 @@ class AtHomeApi {
             return page;
         }
         return ResponseEntity.ok().contentType(HTML)
-                .header(HttpHeaders.CONTENT_DISPOSITION, ContentDisposition.attachment().filename(code + ".html").build().toString()).body(page.getBody());
+                .header(HttpHeaders.CONTENT_DISPOSITION, ContentDisposition.attachment().filename("plan-" + code.replace(' ', '-') + ".html").build().toString()).body(page.getBody());
     }
 
     @GetMapping("/at-home/worker.js")

@@ -3,6 +3,7 @@ package boughwright.athome;
 import boughwright.drawing.DressedTree;
 import boughwright.drawing.ProposalPicture;
 import boughwright.drawing.View;
+import boughwright.layout.Placement;
 import boughwright.layout.Side;
 import boughwright.needs.Layer;
 import boughwright.plan.HowTo;
@@ -17,23 +18,25 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * The plan as one page for a phone: a step at a time, its pieces picked out on a drawing of what is already up. Style, script, drawings
- * and words are all in it, so that it works without a connection once it is loaded, and from a saved copy. The same proposal and
+ * and words are all in it, but for the fonts, so that it works without a connection once it is loaded, and from a saved copy. The same proposal and
  * code give the same text.
  */
 public final class AtHomePage {
 
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final int SWATCH = 44;
-    private static final List<String> WORDS = List.of("step-of", "minutes-left", "done", "back", "start", "all-done", "all-done.text", "take", "where", "how",
-            "care", "keep-lit", "save", "view", "front", "left", "right", "back-side", "again", "shown-alone", "progress", "less-than-minute");
+    private static final List<String> WORDS = List.of("step-of", "minutes-left", "none-left", "done", "undone", "on", "back", "start", "all-done", "all-done.text", "take",
+            "where", "how", "care", "keep-lit", "save", "view", "front", "left", "right", "back-side", "again", "shown-alone", "progress");
 
     private final Proposal proposal;
     private final String code;
@@ -51,6 +54,11 @@ public final class AtHomePage {
      */
     public static String html(Proposal proposal, String code, String spoken) {
         return new AtHomePage(proposal, code, spoken).write();
+    }
+
+    /** The same for a file of its own, which reaches for nothing else. */
+    public static String copy(Proposal proposal, String code, String spoken) {
+        return html(proposal, code, spoken).replaceAll("@font-face [^\n]*\n", "").replace("<link rel=\"icon\" href=\"/lib/boughwright.svg\">\n", "");
     }
 
     /** In place of a plan that is not there, or not any more. */
@@ -97,11 +105,15 @@ public final class AtHomePage {
     }
 
     private String howTo() {
+        StringBuilder out = new StringBuilder();
+        used().forEach(h -> out.append("<template data-howto=\"").append(h.word()).append("\">").append(drawing(h)).append("</template>\n"));
+        return out.toString();
+    }
+
+    private Set<HowTo> used() {
         Set<HowTo> used = new TreeSet<>();
         proposal.plan().steps().forEach(s -> used.addAll(s.howTo()));
-        StringBuilder out = new StringBuilder();
-        used.forEach(h -> out.append("<template data-howto=\"").append(h.word()).append("\">").append(drawing(h)).append("</template>\n"));
-        return out.toString();
+        return used;
     }
 
     /** The drawing of a knack as SVG text without a title; its words are {@link #words}. */
@@ -115,11 +127,11 @@ public final class AtHomePage {
 
     private ObjectNode data() {
         ObjectNode node = JSON.createObjectNode();
-        node.put("code", code).put("minutes", proposal.plan().minutes()).put("ladder", proposal.plan().ladder());
+        node.put("code", code).put("ladder", proposal.plan().ladder());
         ObjectNode words = node.putObject("words");
         WORDS.forEach(w -> words.put(w, Text.of("athome." + w, "{0}", "{1}")));
         ObjectNode knacks = node.putObject("howTo");
-        for (HowTo howTo : HowTo.values()) {
+        for (HowTo howTo : used()) {
             knacks.putObject(howTo.word()).put("title", Text.of("howto." + howTo.word() + ".title")).put("text", words(howTo));
         }
         ArrayNode cautions = node.putArray("cautions");
@@ -136,8 +148,22 @@ public final class AtHomePage {
                 .put("picture", proposal.catalogue().product(p.sku()).map(q -> DressedTree.swatch(q, SWATCH)).orElse("")));
         step.places().forEach(node.putArray("places")::add);
         step.placed().forEach(node.putArray("placed")::add);
+        ArrayNode at = node.putArray("at");
+        at(step).forEach(ids -> ids.forEach(at.addArray()::add));
         ArrayNode howTo = node.putArray("howTo");
         step.howTo().forEach(h -> howTo.add(h.word()));
+    }
+
+    /** What hangs at each place of a step: one thing, or the stems of a cluster; nothing where places are not of single things. */
+    private List<List<String>> at(Step step) {
+        if (step.places().size() == step.placed().size()) {
+            return step.placed().stream().map(List::of).toList();
+        }
+        Map<String, String> groups = proposal.layout().pieces().stream().filter(p -> !p.group().isEmpty())
+                .collect(Collectors.toMap(Placement::id, Placement::group));
+        Map<String, List<String>> byGroup = new LinkedHashMap<>();
+        step.placed().forEach(id -> byGroup.computeIfAbsent(groups.getOrDefault(id, ""), g -> new ArrayList<>()).add(id));
+        return byGroup.size() == step.places().size() ? List.copyOf(byGroup.values()) : List.of();
     }
 
     private static String escaped(String text) {

@@ -29,6 +29,9 @@ public final class DressedTree {
 
     /** As many bulbs as a picture can show without turning to snow; they are thinned evenly beyond that. */
     private static final int MOST_BULBS = 320;
+    /** An accent's tail, 8 in; low on a small tree it is tucked back in, so that it ends above the floor. Metres. */
+    private static final double TAIL = 0.2032;
+    private static final double LEAST_TAIL = 0.05;
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
     /** Warm white, for a tree that brings its own lights. */
     private static final String WARM = "#ffd98a";
@@ -140,7 +143,7 @@ public final class DressedTree {
                 case TWO_LOOP_BOW -> Form.TWO_LOOP_BOW;
             };
             sprites.add(new Sprite(gap.id(), "", product.name(), Layer.ACCENTS.word(), Role.GAP_ACCENT.word(), form, surface(product),
-                    product.colour().hex(), product.secondColour().map(Srgb::hex).orElse(null), product.width().metres(), 0.2032,
+                    product.colour().hex(), product.secondColour().map(Srgb::hex).orElse(null), product.width().metres(), Math.min(TAIL, Math.max(LEAST_TAIL, gap.at().y() - LEAST_TAIL / 2)),
                     gap.at().x(), gap.at().y(), gap.at().z(), 1, 0));
         }
     }

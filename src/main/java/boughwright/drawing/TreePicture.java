@@ -14,6 +14,8 @@ import java.util.List;
 public final class TreePicture {
 
     private static final int SLICES = 12;
+    /** Height over width of the room that a picture is usually given. */
+    private static final double TALLEST = 1.4;
 
     private record Item(String layer, double order, boolean tucked, Placing placing, Sprite sprite, Band band, Strip strip) { }
 
@@ -50,11 +52,18 @@ public final class TreePicture {
             reach = Math.max(reach, r < 0.06 ? extent * 0.7 : r + Math.min(extent, 0.35) * 0.75);
             top = Math.max(top, s.y() + extent + 0.04);
         }
+        for (Band band : scene.bands()) {
+            for (double[] point : band.points()) {
+                reach = Math.max(reach, Math.abs(eye.right(point)) + band.baseWidth() * 0.55);
+            }
+        }
         double inner = 2 * reach * 1000;
         double margin = options.ruler() == Ruler.NONE ? 0 : 52;
-        double width = inner / Math.max(0.3, 1 - margin / options.widthPx());
-        double px = width / options.widthPx();
-        double height = top * 1000 * 1.02 + Math.max(26 * px, tree.widestRadius() * 170);
+        double usual = inner / Math.max(0.3, 1 - margin / options.widthPx());
+        double height = top * 1000 * 1.02 + Math.max(26 * usual / options.widthPx(), tree.widestRadius() * 170);
+        // A tall narrow picture is fitted by its height, and its words must still be read.
+        double px = Math.max(usual, height / TALLEST) / options.widthPx();
+        double width = Math.max(usual, inner + margin * px);
         double left = -reach * 1000;
         double up = -top * 1000 * 1.02;
 

@@ -48,6 +48,8 @@ public final class Dressing {
     private static final double SHALLOWEST = 0.66;
     /** A piece too heavy for the whole tree hangs in its lowest part: below this share of the slant. */
     private static final double LOW = 0.75;
+    /** Between floor and what hangs lowest, metres. */
+    private static final double CLEAR_OF_FLOOR = 0.02;
     /** How far a piece may stray from its pattern, over what each has of the surface. */
     private static final double STRAY = 0.45;
 
@@ -101,6 +103,7 @@ public final class Dressing {
         setSprays();
         tuckFillerBalls();
         hangFeatures();
+        List<Hung> asHung = hung.stream().filter(Hung::cluster).toList();
         MakingRoom room = new MakingRoom(surface, moved);
         Map<String, Hung> settled = new HashMap<>();
         for (Zone zone : Zone.values()) {
@@ -109,14 +112,17 @@ public final class Dressing {
         hung.replaceAll(h -> settled.get(h.id()));
         hung.forEach(this::place);
         List<Hung> clusters = hung.stream().filter(Hung::cluster).toList();
-        RibbonRuns.Laid ribbon = runRibbon(clusters);
+        // Runs go round clusters where these would hang: ribbon that sprang aside from a moved flower would surprise its mover.
+        RibbonRuns.Laid ribbon = runRibbon(asHung);
         List<Clash> clashes = new ArrayList<>(room.clashes());
         clashes.addAll(runsAcross(ribbon.runs(), clusters));
         GapFinder finder = new GapFinder(surface, filled(ribbon.runs()));
         Accents.Filling accents = fillGaps(finder);
         List<RollCuts> cuts = new ArrayList<>(ribbon.cuts());
         cuts.addAll(accents.cuts());
-        return new Layout(pieces, bulbs, ribbon.runs(), cuts, accents.gaps(), accents.stop(),
+        TreeMap<String, Spot> middles = new TreeMap<>();
+        clusters.forEach(c -> middles.put(c.id(), new Spot(surface.height(c.slant()), Surface.clock(c.angle()))));
+        return new Layout(pieces, middles, bulbs, ribbon.runs(), cuts, accents.gaps(), accents.stop(),
                 new Evenness(surface, pieces, hung).measures(finder.largest().diameter(), coverage(ribbon.runs(), accents.gaps()), ribbon.runs(),
                         accents.gaps().size()),
                 unplaced, strained, clashes, seed);
@@ -155,7 +161,7 @@ public final class Dressing {
         int begin = 0;
         for (KitLine line : lines) {
             for (int string = 0; string < line.quantity(); string++) {
-                hang(line, nextId(line), Zone.MIDDLE, winding.get(begin), Zone.MIDDLE.depth(), PLUG, 0);
+                hang(line, nextId(line), Zone.MIDDLE, winding.get(begin), Zone.MIDDLE.depth(), PLUG, new Bounds(0, surface.bottom()));
                 begin += perString(line);
             }
         }
@@ -263,7 +269,7 @@ public final class Dressing {
      */
     private void setCluster(List<KitLine> stems, int number, Wished wished, double radius) {
         List<String> ids = stems.stream().map(this::nextId).toList();
-        Optional<Places.Place> place = zones.get(Zone.OUTER).take(wished.slant(), wished.angle(), Zone.OUTER.depth(), radius, 0);
+        Optional<Places.Place> place = zones.get(Zone.OUTER).take(wished.slant(), wished.angle(), Zone.OUTER.depth(), radius, 0, surface.bottom());
         if (place.isEmpty()) {
             stems.forEach(line -> unplaced.add(line.needId()));
             return;
@@ -305,7 +311,11 @@ public final class Dressing {
     }
 
     /** One piece that is to hang somewhere, before it has its place. @param rank the greater the lower */
-    private record Due(KitLine line, double depth, double radius, double from, double rank) {
+    private record Due(KitLine line, double depth, double radius, Bounds bounds, double rank) {
+    }
+
+    /** Slants between which a piece may hang: a branch bears it, and it hangs clear of the floor. */
+    private record Bounds(double from, double to) {
     }
 
     private void tuckFillerBalls() {
@@ -330,10 +340,10 @@ public final class Dressing {
     }
 
     private List<Due> due(KitLine line, double depth, double pull) {
-        double from = from(line, depth);
+        Bounds bounds = bounds(line, depth);
         List<Due> due = new ArrayList<>();
         for (int i = 0; i < line.quantity(); i++) {
-            due.add(new Due(line, depth, width(line) / 2, from, (i + 0.5) / line.quantity() + pull));
+            due.add(new Due(line, depth, width(line) / 2, bounds, (i + 0.5) / line.quantity() + pull));
         }
         return due;
     }
@@ -343,15 +353,16 @@ public final class Dressing {
                 .thenComparing(KitLine::needId)).toList();
     }
 
-    /** The slant from which on branches bear a piece. */
-    private double from(KitLine line, double depth) {
+    private Bounds bounds(KitLine line, double depth) {
         double radius = bearing.leastRadius(Bearing.weight(product(line)), depth);
-        double from = radius / surface.cone().radius() * surface.cone().slant();
+        double from = radius / surface.widening();
         double low = surface.slantAtShare(LOW);
         if (from > low) {
             strained.add(line.needId());
         }
-        return Math.min(from, low);
+        double drop = Math.max(width(line), product(line).length().metres()) + CLEAR_OF_FLOOR;
+        double to = Math.max(low, surface.slantAtHeight(drop));
+        return new Bounds(Math.min(from, low), to);
     }
 
     /**
@@ -365,7 +376,9 @@ public final class Dressing {
         List<Wished> spiral = Patterns.spiral(surface, due.size(), turn);
         List<Spread.Disc> discs = new ArrayList<>();
         for (int i = 0; i < due.size(); i++) {
-            discs.add(Spread.Disc.free(spiral.get(i), due.get(i).depth(), due.get(i).radius()));
+            Wished wished = spiral.get(i);
+            discs.add(Spread.Disc.free(new Wished(Math.min(wished.slant(), due.get(i).bounds().to()), wished.angle()), due.get(i).depth(),
+                    due.get(i).radius()));
         }
         beside.forEach(h -> discs.add(new Spread.Disc(new Wished(h.slant(), h.angle()), h.depth(), h.radius(), 0, true)));
         List<Wished> places = Spread.of(surface, discs);
@@ -384,7 +397,7 @@ public final class Dressing {
         going.sort(Comparator.comparingDouble((Going g) -> -g.due().radius()).thenComparing(g -> g.due().line().needId())
                 .thenComparingDouble(g -> g.to().slant()));
         for (Going g : going) {
-            hang(g.due().line(), nextId(g.due().line()), zone, g.to(), g.due().depth(), g.due().radius(), g.due().from());
+            hang(g.due().line(), nextId(g.due().line()), zone, g.to(), g.due().depth(), g.due().radius(), g.due().bounds());
         }
     }
 
@@ -392,7 +405,8 @@ public final class Dressing {
     private void hangStem(KitLine line, Zone zone, Wished wished, double radius) {
         String id = nextId(line);
         for (double share : new double[] {1, 0.7, 0.5, 0.35}) {
-            Optional<Places.Place> place = zones.get(zone).take(wished.slant(), wished.angle(), zone.depth(), share * radius, 0);
+            Optional<Places.Place> place = zones.get(zone).take(wished.slant(), wished.angle(), zone.depth(), share * radius, 0,
+                    surface.bottom());
             if (place.isPresent()) {
                 hung.add(Hung.single(id, line, zone, place.get(), zone.depth(), share * radius, 0));
                 return;
@@ -401,9 +415,9 @@ public final class Dressing {
         unplaced.add(line.needId());
     }
 
-    private void hang(KitLine line, String id, Zone zone, Wished wished, double depth, double radius, double from) {
-        zones.get(zone).take(wished.slant(), wished.angle(), depth, radius, from).ifPresentOrElse(
-                p -> hung.add(Hung.single(id, line, zone, p, depth, radius, from)), () -> unplaced.add(line.needId()));
+    private void hang(KitLine line, String id, Zone zone, Wished wished, double depth, double radius, Bounds bounds) {
+        zones.get(zone).take(wished.slant(), wished.angle(), depth, radius, bounds.from(), bounds.to()).ifPresentOrElse(
+                p -> hung.add(Hung.single(id, line, zone, p, depth, radius, bounds.from())), () -> unplaced.add(line.needId()));
     }
 
     private void place(Hung h) {

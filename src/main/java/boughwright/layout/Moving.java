@@ -11,6 +11,8 @@ import java.util.stream.Stream;
 /** Where something comes to lie when a hand shifts it in a picture of the tree from one side. */
 public final class Moving {
 
+    private static final double EDGE = 0.9998;
+
     private final Layout layout;
     private final TreeForm form;
 
@@ -33,14 +35,8 @@ public final class Moving {
         if (run.isPresent()) {
             return Optional.of(new Spot(run.get().height(), run.get().clock()));
         }
-        List<Placement> parts = parts(id);
-        if (parts.isEmpty()) {
-            return Optional.empty();
-        }
-        double x = parts.stream().mapToDouble(p -> p.at().x()).average().orElseThrow();
-        double y = parts.stream().mapToDouble(p -> p.at().y()).average().orElseThrow();
-        double z = parts.stream().mapToDouble(p -> p.at().z()).average().orElseThrow();
-        return Optional.of(new Spot(y, Surface.clock(Math.atan2(x, z))));
+        return Optional.ofNullable(layout.clusters().get(id))
+                .or(() -> parts(id).stream().findFirst().map(p -> new Spot(p.height(), p.clock())));
     }
 
     /**
@@ -53,21 +49,30 @@ public final class Moving {
      */
     public Optional<Spot> shifted(String id, Side viewer, double right, double up) {
         return spot(id).map(now -> {
-            double depth = parts(id).stream().mapToDouble(Placement::depth).average().orElse(1);
             double facing = Math.toRadians(switch (viewer) {
                 case FRONT -> 0;
                 case RIGHT -> 90;
                 case BACK -> 180;
                 case LEFT -> -90;
             });
-            double turned = Math.IEEEremainder(Surface.angle(now.clock()) - facing, 2 * Math.PI);
             double height = Math.max(form.lowestBranch().metres(), Math.min(0.98 * form.height().metres(), now.height() + up));
+            double depth = parts(id).stream().mapToDouble(Placement::depth).average().orElse(1);
+            // A hand takes hold of a run anywhere on it, not where it starts, which may lie behind the tree.
+            double held = middle(id).orElse(Surface.angle(now.clock()));
+            double turned = Math.IEEEremainder(held - facing, 2 * Math.PI);
             double across = depth * form.radiusAt(now.height()) * Math.sin(turned) + right;
-            double share = Math.max(-1, Math.min(1, across / Math.max(0.02, depth * form.radiusAt(height))));
+            // Just short of the silhouette, so that the next shift still knows the side.
+            double share = Math.max(-EDGE, Math.min(EDGE, across / Math.max(0.02, depth * form.radiusAt(height))));
             boolean near = Math.abs(turned) <= Math.PI / 2;
-            double angle = near ? Math.asin(share) : Math.PI - Math.asin(share);
-            return new Spot(height, Surface.clock(facing + angle));
+            double after = near ? Math.asin(share) : Math.PI - Math.asin(share);
+            return new Spot(height, Surface.clock(Surface.angle(now.clock()) + after - turned));
         });
+    }
+
+    /** Angle of the middle of a run. */
+    private Optional<Double> middle(String id) {
+        return layout.ribbonRuns().stream().filter(r -> r.id().equals(id)).findFirst().map(r -> Math.atan2(
+                r.points().stream().mapToDouble(Point::x).average().orElse(0), r.points().stream().mapToDouble(Point::z).average().orElse(0)));
     }
 
     private List<Placement> parts(String id) {

@@ -46,9 +46,10 @@ final class Places {
      * empty when there is none.
      *
      * @param from the slant above which no branch bears it
+     * @param to the slant below which it would reach the floor
      */
-    Optional<Place> take(double slant, double angle, double depth, double radius, double from) {
-        Wanted wanted = new Wanted(depth, radius, from);
+    Optional<Place> take(double slant, double angle, double depth, double radius, double from, double to) {
+        Wanted wanted = new Wanted(depth, radius, from, to);
         if (beside != null) {
             Optional<Place> clear = near(slant, angle, wanted, true);
             if (clear.isPresent()) {
@@ -59,7 +60,7 @@ final class Places {
         return place.isPresent() ? place : sweep(wanted);
     }
 
-    private record Wanted(double depth, double radius, double from) {
+    private record Wanted(double depth, double radius, double from, double to) {
     }
 
     private Optional<Place> near(double slant, double angle, Wanted wanted, boolean clear) {
@@ -91,7 +92,7 @@ final class Places {
     }
 
     private Optional<Place> tryAt(double slant, double angle, Wanted wanted, boolean clear) {
-        if (slant < wanted.from() || !surface.holds(slant, angle, wanted.radius())) {
+        if (slant < wanted.from() || slant > wanted.to() || !surface.holds(slant, angle, wanted.radius())) {
             return Optional.empty();
         }
         Point point = surface.point(slant, angle, wanted.depth());

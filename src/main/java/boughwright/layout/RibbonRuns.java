@@ -177,8 +177,11 @@ final class RibbonRuns {
         for (int i = 0; i < plans.size(); i++) {
             Plan plan = plans.get(i);
             String id = RUN + (i + 1);
-            Drawn drawn = draw(plan, ways(plan, starts, i, id));
+            Drawn drawn = draw(plan, ways(plan, starts, i));
             starts.set(i, drawn.way().start());
+            if (moved.containsKey(id)) {
+                drawn = put(plan, drawn.way(), moved.get(id));
+            }
             runs.add(new RibbonRun(id, base.map(Product::sku).orElse(""), overlay.map(Product::sku).orElse(""),
                     surface.height(drawn.way().start().slant()), Surface.clock(drawn.way().start().angle()), drawn.points(), 2, plan.smallLoop() ? 1 : 0,
                     plan.startBow() ? "start" : plan.endBow() ? "end" : "none", plan.length()));
@@ -220,40 +223,33 @@ final class RibbonRuns {
         return curve.points();
     }
 
-    /** Ways that are worth drawing: by how much they cross, then by how far they are from the wished one. A run stays where a hand put it. */
-    private List<Way> ways(Plan plan, List<Patterns.Wished> starts, int run, String id) {
+    /** The same way from where a hand has put its start; the other runs stay as they were. */
+    private Drawn put(Plan plan, Way usual, Spot spot) {
+        Patterns.Wished start = new Patterns.Wished(surface.slantAtHeight(spot.height()), inSector(Surface.angle(spot.clock())));
+        Way way = new Way(start, usual.span(), usual.sway(), usual.side());
+        return new Drawn(way, points(plan, way));
+    }
+
+    /** Ways that are worth drawing: by how much they cross, then by how far they are from the wished one. */
+    private List<Way> ways(Plan plan, List<Patterns.Wished> starts, int run) {
         Patterns.Wished wished = starts.get(run);
-        Spot spot = moved.get(id);
         record Weighed(Way way, double crossed) {
         }
         List<Weighed> ways = new ArrayList<>();
-        if (spot != null) {
-            Patterns.Wished put = new Patterns.Wished(surface.slantAtHeight(spot.height()), inSector(Surface.angle(spot.clock())));
-            for (double sway : SWAYS) {
-                Way way = way(plan, put, (int) Math.signum(sway) * side(put, run), Math.abs(sway));
-                ways.add(new Weighed(way, crossed(way, plan)));
+        double radius = Math.max(0.05, surface.radius(wished.slant()));
+        int clear = 0;
+        for (int[] aside : ELSEWHERE) {
+            Patterns.Wished start = new Patterns.Wished(wished.slant() + aside[1] * STEP, wished.angle() + aside[0] * STEP / radius);
+            boolean stays = aside[0] == 0 && aside[1] == 0;
+            if (clear >= MOST_DRAWN
+                    || !stays && (run == 0 || !surface.holds(start.slant(), start.angle(), 0) || !clearOfStarts(start, starts, run))) {
+                continue;
             }
-        } else {
-            double radius = Math.max(0.05, surface.radius(wished.slant()));
-            int clear = 0;
-            for (int[] aside : ELSEWHERE) {
-                Patterns.Wished start = new Patterns.Wished(wished.slant() + aside[1] * STEP, wished.angle() + aside[0] * STEP / radius);
-                boolean stays = aside[0] == 0 && aside[1] == 0;
-                if (!stays && (run == 0 || !surface.holds(start.slant(), start.angle(), 0) || !clearOfStarts(start, starts, run))) {
-                    continue;
-                }
-                for (double sway : SWAYS) {
-                    Way way = way(plan, start, (int) Math.signum(sway) * side(start, run), Math.abs(sway));
-                    double crossed = crossed(way, plan);
-                    ways.add(new Weighed(way, crossed));
-                    clear += crossed == 0 ? 1 : 0;
-                    if (clear >= MOST_DRAWN) {
-                        break;
-                    }
-                }
-                if (clear >= MOST_DRAWN) {
-                    break;
-                }
+            for (double sway : SWAYS) {
+                Way way = way(plan, start, (int) Math.signum(sway) * side(start, run), Math.abs(sway));
+                double crossed = crossed(way, plan);
+                ways.add(new Weighed(way, crossed));
+                clear += crossed == 0 ? 1 : 0;
             }
         }
         ways.sort(Comparator.comparingDouble(Weighed::crossed));

@@ -1,6 +1,7 @@
 package boughwright.ui;
 
 import boughwright.kit.KitLine;
+import boughwright.layout.Clash;
 import boughwright.layout.Moving;
 import boughwright.layout.Placement;
 import boughwright.layout.RibbonRun;
@@ -18,8 +19,11 @@ import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.html.Paragraph;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Says of the piece that was touched what it is and where it goes; while things are being moved, also moves it by small steps. */
 final class PieceCard extends Div {
@@ -33,6 +37,7 @@ final class PieceCard extends Div {
     private Proposal proposal;
     private boolean moving;
     private String id = "";
+    private String focus = "";
 
     PieceCard(Stage.Hand hand, Supplier<Side> side, Consumer<String> onPick) {
         this.hand = hand;
@@ -60,7 +65,13 @@ final class PieceCard extends Div {
         removeAll();
         id = "";
         add(new Paragraph(sentence), close());
-        setVisible(true);
+        appear(true);
+    }
+
+    /** The drawing makes room for the card. */
+    private void appear(boolean there) {
+        setVisible(there);
+        getParent().ifPresent(stage -> stage.getElement().getClassList().set("with-card", there));
     }
 
     /** Shows what an id of the layout stands for; nothing when it stands for nothing. */
@@ -68,7 +79,7 @@ final class PieceCard extends Div {
         removeAll();
         id = other;
         Optional<String> name = name(id);
-        setVisible(name.isPresent() || moving);
+        appear(name.isPresent() || moving);
         onPick.accept(name.isPresent() ? id : "");
         if (name.isEmpty()) {
             id = "";
@@ -76,11 +87,11 @@ final class PieceCard extends Div {
             return;
         }
         add(new H2(name.get()), new Paragraph(where()));
-        line().ifPresent(l -> {
-            Paragraph line = new Paragraph(Text.of("piece.line", String.valueOf(l.quantity()), l.price().show(), l.shelf()));
-            line.addClassName("soft");
-            add(line);
-        });
+        if (!moving) {
+            Paragraph made = new Paragraph(made());
+            made.addClassName("soft");
+            add(made);
+        }
         clashes().forEach(c -> {
             Paragraph clash = new Paragraph(c);
             clash.addClassName("clash");
@@ -90,6 +101,13 @@ final class PieceCard extends Div {
             add(nudges());
         }
         add(moving ? row(next(), close()) : row(close()));
+        focusAgain();
+    }
+
+    /** A card that is drawn anew keeps the keyboard where it was. */
+    private void focusAgain() {
+        getElement().executeJs("if ($0) this.querySelector($0)?.focus()", focus);
+        focus = "";
     }
 
     private Optional<String> name(String of) {
@@ -109,11 +127,20 @@ final class PieceCard extends Div {
         return proposal.layout().gaps().stream().filter(g -> g.id().equals(of)).findFirst().map(g -> Text.of("piece.accent", Text.of("accent." + g.accent().word())));
     }
 
-    /** The line of the kit that a single piece or an accent belongs to. */
-    private Optional<KitLine> line() {
-        String need = proposal.layout().pieces().stream().filter(p -> p.id().equals(id)).findFirst().map(Placement::needId).orElse("");
+    /** The lines of the kit that it is made of. */
+    private List<KitLine> lines() {
+        Set<String> needs = proposal.layout().pieces().stream().filter(p -> p.id().equals(id) || p.group().equals(id)).map(Placement::needId)
+                .collect(Collectors.toSet());
+        boolean run = proposal.layout().ribbonRuns().stream().anyMatch(r -> r.id().equals(id));
         boolean accent = proposal.layout().gaps().stream().anyMatch(g -> g.id().equals(id));
-        return proposal.kit().lines().stream().filter(l -> l.needId().equals(need) || accent && l.role() == Role.ACCENT_RIBBON).findFirst();
+        return proposal.kit().lines().stream().filter(l -> needs.contains(l.needId()) || accent && l.role() == Role.ACCENT_RIBBON
+                || run && (l.role() == Role.BASE_RIBBON || l.role() == Role.OVERLAY_RIBBON)).toList();
+    }
+
+    private String made() {
+        List<KitLine> lines = lines();
+        return lines.size() == 1 ? Text.of("piece.line", String.valueOf(lines.get(0).quantity()), lines.get(0).price().show(), lines.get(0).shelf())
+                : Text.of("piece.lines", lines.stream().map(KitLine::name).distinct().collect(Collectors.joining(", ")));
     }
 
     private static String number(String of) {
@@ -145,10 +172,11 @@ final class PieceCard extends Div {
                 .map(p -> "scene.where." + p.zone().word()).orElse("scene.where.gap");
     }
 
-    /** Cautions of the plan that come from what was moved, when they are about this. */
+    /** What the plan says of clashes that are about this; it has one caution for each clash, in their order. */
     private List<String> clashes() {
-        boolean here = proposal.layout().clashes().stream().anyMatch(c -> c.id().equals(id) || c.other().equals(id));
-        return here ? proposal.plan().cautions().stream().filter(c -> c.id().equals("clash")).map(Caution::text).toList() : List.of();
+        List<Clash> clashes = proposal.layout().clashes();
+        List<String> told = proposal.plan().cautions().stream().filter(c -> c.id().equals("clash")).map(Caution::text).toList();
+        return IntStream.range(0, clashes.size()).filter(i -> clashes.get(i).id().equals(id) || clashes.get(i).other().equals(id)).mapToObj(told::get).toList();
     }
 
     private Div nudges() {
@@ -157,16 +185,25 @@ final class PieceCard extends Div {
         nudges.getElement().setAttribute("role", "group");
         nudges.getElement().setAttribute("aria-label", Text.of("piece.nudge"));
         if (proposal.adjustments().moved().containsKey(id)) {
-            nudges.add(Controls.link(Text.of("piece.back"), () -> hand.back(id)));
+            nudges.add(Controls.link(Text.of("piece.back"), () -> {
+                focus = ".nudge";
+                hand.back(id);
+            }));
         }
         if (proposal.adjustments().moved().size() > 1) {
-            nudges.add(Controls.link(Text.of("piece.all-back"), hand::allBack));
+            nudges.add(Controls.link(Text.of("piece.all-back"), () -> {
+                focus = ".nudge";
+                hand.allBack();
+            }));
         }
         return nudges;
     }
 
     private NativeButton nudge(String way, double right, double up) {
-        NativeButton button = new NativeButton(Text.of("piece.nudge." + way + ".sign"), e -> hand.shift(id, side.get(), right, up));
+        NativeButton button = new NativeButton(Text.of("piece.nudge." + way + ".sign"), e -> {
+            focus = ".nudge[data-way='" + way + "']";
+            hand.shift(id, side.get(), right, up);
+        });
         button.addClassName("nudge");
         button.getElement().setAttribute("aria-label", Text.of("piece.nudge." + way));
         button.getElement().setAttribute("data-way", way);
@@ -174,16 +211,19 @@ final class PieceCard extends Div {
     }
 
     private NativeButton next() {
-        return Controls.link(Text.of("piece.next"), () -> {
+        NativeButton next = Controls.link(Text.of("piece.next"), () -> {
+            focus = ".next";
             List<String> all = new Moving(proposal.layout(), proposal.brief()).movable();
             show(all.isEmpty() ? "" : all.get((all.indexOf(id) + 1) % all.size()));
         });
+        next.addClassName("next");
+        return next;
     }
 
     private NativeButton close() {
         return Controls.link(Text.of("piece.close"), () -> {
             show("");
-            setVisible(moving);
+            appear(moving);
         });
     }
 

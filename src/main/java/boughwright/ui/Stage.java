@@ -107,7 +107,6 @@ final class Stage extends Div {
     private void draw() {
         picture.getElement().executeJs("window.boughwright?.still(this)");
         if (turning) {
-            picture.getElement().setProperty("innerHTML", "");
             picture.getElement().executeJs("window.boughwright.turn(this, $0, $1, $2, $3)", "api/proposals/" + code + "/scene.json", turnWords(), evening,
                     hiddenWords());
         } else {

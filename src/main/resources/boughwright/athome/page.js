@@ -9,12 +9,16 @@
   plan.steps.forEach((step, i) => step.placed.forEach(id => stepOf.set(id, i)));
   const lights = plan.steps.findIndex(step => step.lights);
 
+  // Steps are known by their titles and places by their words, so that what was ticked holds when the plan has changed since.
   let state = { at: -1, done: [], ticks: {}, view: views[0] };
   try {
     state = { ...state, ...JSON.parse(localStorage.getItem(key) ?? '{}') };
   } catch { /* A phone that keeps nothing still shows the plan. */ }
   if (!views.includes(state.view)) state.view = views[0];
+  const titles = plan.steps.map(step => step.title);
+  state.done = state.done.filter(title => titles.includes(title));
   state.at = Math.max(-1, Math.min(plan.steps.length, state.at));
+  const isDone = at => state.done.includes(titles[at]);
 
   const keep = () => {
     try { localStorage.setItem(key, JSON.stringify(state)); } catch { /* as above */ }
@@ -36,9 +40,10 @@
     return template.content;
   };
 
-  const minutesLeft = () => plan.steps.reduce((sum, step, i) => sum + (state.done.includes(i) ? 0 : step.minutes), 0);
-  const duration = minutes => minutes < 1 ? word('less-than-minute')
-      : minutes < 60 ? `${minutes} min` : `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, '0')} min`;
+  const minutesLeft = () => plan.steps.reduce((sum, step, i) => sum + (isDone(i) ? 0 : step.minutes), 0);
+  const duration = minutes => minutes < 60 ? `${minutes} min` : `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, '0')} min`;
+
+  const left = () => minutesLeft() > 0 ? word('minutes-left', duration(minutesLeft())) : word('none-left');
 
   const stateOf = (element, at) => {
     const id = element.dataset.piece;
@@ -59,37 +64,59 @@
       box.classList.remove('alone');
     };
     show();
-    return { box, show };
+    const drawing = {
+      box,
+      turned: () => {},
+      turnTo: view => {
+        state.view = view;
+        keep();
+        show();
+        drawing.turned();
+      },
+    };
+    return drawing;
   };
 
-  const alone = (box, ids) => {
-    const were = [...box.querySelectorAll('.alone')];
-    were.forEach(element => element.classList.remove('alone'));
-    const these = [...box.querySelectorAll('[data-piece]')].filter(e => ids.includes(e.dataset.piece) || ids.includes(e.dataset.unit));
-    const again = these.length > 0 && these.every(e => were.includes(e));
-    box.classList.toggle('alone', these.length > 0 && !again);
-    if (!again) these.forEach(element => element.classList.add('alone'));
-    return these.length > 0;
+  const find = (root, ids) => [...root.querySelectorAll('[data-piece]')].filter(e => ids.includes(e.dataset.piece));
+
+  /** Shows these pieces by themselves, from a side that sees them; asked again, shows all of the step. */
+  const alone = ({ box, turnTo }, ids) => {
+    const again = ids.some(id => box.querySelector(`.alone[data-piece="${CSS.escape(id)}"]`));
+    if (!again && !find(box, ids).length) {
+      const view = views.find(each => find(document.querySelector(`template[data-view="${each}"]`).content, ids).length);
+      if (view) turnTo(view);
+    }
+    box.querySelectorAll('.alone').forEach(element => element.classList.remove('alone'));
+    const these = again ? [] : find(box, ids);
+    these.forEach(element => element.classList.add('alone'));
+    box.classList.toggle('alone', these.length > 0);
+    box.scrollIntoView({ block: 'start' });
   };
 
-  const sides = show => views.length < 2 ? null : make('div', { class: 'pills', role: 'group', 'aria-label': word('view') },
-      ...views.map(view => make('button', {
-        type: 'button', 'aria-pressed': String(view === state.view),
-        onclick: event => {
-          state.view = view;
-          keep();
-          event.target.parentElement.querySelectorAll('button').forEach(b => b.setAttribute('aria-pressed', String(b === event.target)));
-          show();
-        },
-      }, word(view === 'back' ? 'back-side' : view))));
+  const sides = drawing => {
+    if (views.length < 2) return null;
+    const row = make('div', { class: 'pills', role: 'group', 'aria-label': word('view') }, ...views.map(view =>
+        make('button', { type: 'button', 'data-side': view, onclick: () => drawing.turnTo(view) }, word(view === 'back' ? 'back-side' : view))));
+    const press = () => row.querySelectorAll('button').forEach(b => b.setAttribute('aria-pressed', String(b.dataset.side === state.view)));
+    drawing.turned = press;
+    press();
+    return row;
+  };
 
-  const go = at => {
+  const arrive = at => {
     state.at = at;
     keep();
     draw();
     scrollTo(0, 0);
     page.querySelector('h1')?.focus();
   };
+
+  // Each step is a place to go back to by the phone's own key.
+  const go = at => {
+    history.pushState({ at }, '');
+    arrive(at);
+  };
+  addEventListener('popstate', event => arrive(event.state?.at ?? -1));
 
   const footer = (...buttons) => make('footer', {}, make('div', {}, ...buttons));
 
@@ -100,60 +127,55 @@
       document.querySelector(`template[data-howto="${name}"]`).content.cloneNode(true),
       make('p', {}, plan.howTo[name].text)));
 
-  // Of a cluster the place names the whole, of a run, a flower or an accent the one.
-  const idsAt = (step, place, element) => {
-    const units = [...new Set(step.placed.map(id => element.querySelector(`[data-piece="${CSS.escape(id)}"]`)?.dataset.unit ?? id))];
-    return step.places.length === step.placed.length ? [step.placed[place]] : units.length === step.places.length ? [units[place]] : [];
-  };
-
-  const places = (step, at, box) => {
-    const ticks = state.ticks[at] ?? [];
-    return make('ol', { class: 'where' }, ...step.places.map((place, i) => {
-      const row = make('li', { class: ticks.includes(i) ? 'done' : false });
-      const ids = idsAt(step, i, box);
-      row.append(make('label', {}, make('input', {
-        type: 'checkbox', checked: ticks.includes(i),
-        onchange: event => {
-          const now = new Set(state.ticks[at] ?? []);
-          if (event.target.checked) now.add(i); else now.delete(i);
-          state.ticks[at] = [...now];
-          row.classList.toggle('done', event.target.checked);
-          keep();
-        },
-      }), make('span', {}, place)));
-      if (ids.length && box.querySelector(`[data-piece="${CSS.escape(ids[0])}"], [data-unit="${CSS.escape(ids[0])}"]`)) {
-        row.append(make('button', {
-          type: 'button', class: 'show',
-          onclick: () => { if (alone(box, ids)) box.scrollIntoView({ block: 'start' }); },
-        }, word('shown-alone')));
-      }
-      return row;
-    }));
-  };
+  const places = (step, drawing) => make('ol', { class: 'where' }, ...step.places.map((place, i) => {
+    const ticked = () => state.ticks[step.title] ?? [];
+    const row = make('li', { class: ticked().includes(place) ? 'done' : false });
+    row.append(make('label', {}, make('input', {
+      type: 'checkbox', checked: ticked().includes(place),
+      onchange: event => {
+        const now = new Set(ticked());
+        if (event.target.checked) now.add(place); else now.delete(place);
+        state.ticks[step.title] = [...now];
+        row.classList.toggle('done', event.target.checked);
+        keep();
+      },
+    }), make('span', {}, place)));
+    if (step.at[i]?.length) {
+      row.append(make('button', { type: 'button', class: 'show', onclick: () => alone(drawing, step.at[i]) }, word('shown-alone')));
+    }
+    return row;
+  }));
 
   const drawStep = at => {
     const step = plan.steps[at];
-    const { box, show } = picture(at);
-    const done = state.done.includes(at);
+    const drawing = picture(at);
+    const done = isDone(at);
     page.replaceChildren(...[
-      make('p', { class: 'count' }, make('span', {}, word('step-of', at + 1, plan.steps.length)), make('span', {}, word('minutes-left', duration(minutesLeft())))),
+      make('p', { class: 'count' }, make('span', {}, word('step-of', at + 1, plan.steps.length)), make('span', {}, left())),
       make('h1', { tabindex: '-1' }, step.title),
       bar(),
-      box,
-      sides(show),
+      drawing.box,
+      sides(drawing),
       make('p', {}, step.text),
       ...(step.pieces.length ? [make('h2', {}, word('take')), make('ul', { class: 'take' }, ...step.pieces.map(piece =>
           make('li', {}, drawn(piece.picture), make('b', {}, `${piece.quantity} ×`), make('span', {}, piece.name))))] : []),
       ...(step.howTo.length ? [make('h2', {}, word('how')), ...howTo(step)] : []),
-      ...(step.places.length ? [make('h2', {}, word('where')), places(step, at, box)] : []),
+      ...(step.places.length ? [make('h2', {}, word('where')), places(step, drawing)] : []),
+      done ? make('div', { class: 'tools' }, make('button', {
+        type: 'button',
+        onclick: () => {
+          state.done = state.done.filter(title => title !== step.title);
+          arrive(at);
+        },
+      }, word('undone'))) : null,
       footer(make('button', { type: 'button', onclick: () => go(at - 1) }, word('back')),
           make('button', {
             type: 'button', class: 'strong',
             onclick: () => {
-              if (!done) state.done.push(at);
+              if (!done) state.done.push(step.title);
               go(at + 1);
             },
-          }, word('done'))),
+          }, word(done ? 'on' : 'done'))),
     ].filter(Boolean));
   };
 
@@ -170,11 +192,11 @@
   };
 
   const drawStart = () => {
-    const { box, show } = picture(-1);
+    const drawing = picture(-1);
     page.replaceChildren(...[
       make('h1', { tabindex: '-1' }, document.title.split(' · ')[0]),
-      make('p', { class: 'soft' }, word('minutes-left', duration(minutesLeft()))),
-      box, sides(show), tools(),
+      make('p', { class: 'soft' }, left()),
+      drawing.box, sides(drawing), tools(),
       make('p', {}, plan.ladder),
       ...(plan.cautions.length ? [make('h2', {}, word('care')), make('ul', { class: 'care' }, ...plan.cautions.map(text => make('li', {}, text)))] : []),
       footer(make('button', { type: 'button', class: 'strong', onclick: () => go(next()) }, word(state.done.length ? 'again' : 'start'))),
@@ -182,15 +204,15 @@
   };
 
   const drawEnd = () => {
-    const { box, show } = picture(plan.steps.length);
+    const drawing = picture(plan.steps.length);
     page.replaceChildren(...[
-      make('h1', { tabindex: '-1' }, word('all-done')), make('p', {}, word('all-done.text')), bar(), box, sides(show),
+      make('h1', { tabindex: '-1' }, word('all-done')), make('p', {}, word('all-done.text')), bar(), drawing.box, sides(drawing),
       footer(make('button', { type: 'button', onclick: () => go(plan.steps.length - 1) }, word('back'))),
     ].filter(Boolean));
   };
 
   const next = () => {
-    const open = plan.steps.findIndex((_, i) => !state.done.includes(i));
+    const open = plan.steps.findIndex((_, i) => !isDone(i));
     return open < 0 ? plan.steps.length : open;
   };
 
@@ -210,6 +232,7 @@
   };
   document.addEventListener('visibilitychange', () => { if (wanted && document.visibilityState === 'visible') stayLit(true); });
 
+  history.replaceState({ at: state.at }, '');
   draw();
 
   // Only pages over a secure connection may keep themselves for later; a saved copy needs no keeping.

@@ -61,7 +61,8 @@ document.addEventListener('pointercancel', () => {
 document.addEventListener('keydown', event => {
   const way = { ArrowLeft: 'left', ArrowRight: 'right', ArrowUp: 'up', ArrowDown: 'down' }[event.key];
   const card = way && document.querySelector('.piece-card');
-  if (card?.contains(document.activeElement)) {
+  const at = document.activeElement;
+  if (card && (at === document.body || at.closest('.stage-box') && !at.matches('canvas'))) {
     const nudge = card.querySelector(`.nudge[data-way="${way}"]`);
     if (nudge) {
       event.preventDefault();
@@ -98,9 +99,10 @@ window.boughwright = {
   still(picture) {
     trees.get(picture)?.shown?.dispose();
     trees.delete(picture);
+    picture.classList.remove('round');
   },
 
-  /** Shows the tree to be turned; tells of it when that cannot be had here. */
+  /** Shows the tree to be turned, in place of the flat one as soon as it is there; tells of it when it cannot be had here. */
   async turn(picture, address, words, evening, layers) {
     const tree = { picked: '', shown: null };
     trees.set(picture, tree);
@@ -116,6 +118,7 @@ window.boughwright = {
         },
         onLost: () => tell(picture, 'turn-unavailable', {}),
       });
+      picture.classList.toggle('round', tree.shown !== null);
     } catch (problem) {
       console.warn(problem);
     } finally {

@@ -46,7 +46,6 @@ class AtHomePageTest {
             assertThat(steps.get(i).get("pieces")).hasSize(step.pieces().size());
             assertThat(steps.get(i).get("minutes").intValue()).isEqualTo(step.minutes());
         }
-        assertThat(data().get("minutes").intValue()).isEqualTo(nine.plan().minutes());
     }
 
     @Test
@@ -55,6 +54,30 @@ class AtHomePageTest {
         List<String> all = Stream.of(nine.layout().pieces().stream().map(Placement::id), nine.layout().ribbonRuns().stream().map(RibbonRun::id),
                 nine.layout().gaps().stream().map(Gap::id)).flatMap(s -> s).toList();
         assertThat(placed).containsExactlyInAnyOrderElementsOf(all);
+    }
+
+    @Test
+    void each_place_of_a_step_leads_to_what_hangs_there_and_a_cluster_to_its_four_stems() throws Exception {
+        Proposal round = ProposalFixture.made(ProposalFixture.season(), "{\"tree\":{\"height\":\"9 ft\",\"seenFrom\":\"round\"}}");
+        String text = AtHomePage.html(round, "kelp-4-moss", "KELP 4 MOSS");
+        String start = "<script type=\"application/json\" id=\"plan\">";
+        text = text.substring(text.indexOf(start) + start.length());
+        int clusters = 0;
+        for (JsonNode step : JSON.readTree(text.substring(0, text.indexOf("</script>"))).get("steps")) {
+            if (step.get("at").size() > 0) {
+                assertThat(step.get("at")).as(step.get("title").textValue()).hasSameSizeAs(step.get("places"));
+                for (JsonNode ids : step.get("at")) {
+                    clusters += ids.size() == 4 ? 1 : 0;
+                }
+            }
+        }
+        assertThat(clusters).isEqualTo(round.layout().clusters().size());
+    }
+
+    @Test
+    void a_copy_to_keep_reaches_for_nothing_at_all() {
+        String copy = AtHomePage.copy(nine, "kelp-4-moss", "KELP 4 MOSS").replaceAll("xmlns(:xlink)?=\\\\?\"http://www.w3.org/[0-9a-z/]+", "");
+        assertThat(copy).doesNotContain("/lib/").doesNotContain("http://").doesNotContain("https://");
     }
 
     @Test

@@ -62,7 +62,8 @@ class LayersKeepTheirPlacesTest {
         for (Proposal p : SeededProposals.all()) {
             List<Placement> smaller = p.layout().pieces().stream().filter(q -> q.needId().endsWith("/smaller")).toList();
             List<Placement> larger = p.layout().pieces().stream().filter(q -> q.needId().endsWith("/larger")).toList();
-            if (!smaller.isEmpty() && !larger.isEmpty()) {
+            // On a very small tree a long piece hangs higher than it would, clear of the floor.
+            if (!smaller.isEmpty() && !larger.isEmpty() && p.brief().tree().height().feet() >= 4) {
                 assertThat(mean(larger)).as(SeededProposals.of(p)).isLessThan(mean(smaller));
             }
         }

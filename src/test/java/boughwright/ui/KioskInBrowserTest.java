@@ -177,6 +177,11 @@ class KioskInBrowserTest extends KioskServer {
         click("//button[@data-way='down']");
         patience.until(ExpectedConditions.not(ExpectedConditions.textToBe(By.cssSelector(".piece-card p"), dragged)));
         assertThat(moves(code)).contains("cluster-3");
+        // The keyboard stays on the nudge while the card is drawn anew.
+        String nudged = browser.findElement(By.cssSelector(".piece-card p")).getText();
+        patience.until(b -> "nudge".equals(browser.switchTo().activeElement().getAttribute("class")));
+        browser.switchTo().activeElement().sendKeys(Keys.ARROW_DOWN);
+        patience.until(ExpectedConditions.not(ExpectedConditions.textToBe(By.cssSelector(".piece-card p"), nudged)));
         click("//div[contains(@class,'piece-card')]//button[.='Put it back']");
         patience.until(ExpectedConditions.not(ExpectedConditions.textToBePresentInElementLocated(By.cssSelector(".piece-card"), "moved by hand")));
         assertThat(moves(code)).doesNotContain("cluster-3");
@@ -215,6 +220,10 @@ class KioskInBrowserTest extends KioskServer {
         browser.navigate().refresh();
         patience.until(ExpectedConditions.textToBe(By.cssSelector(".count"), at));
         assertThat(browser.findElement(By.cssSelector(".where input")).isSelected()).isTrue();
+        // The phone's own key goes back a step and not off the plan.
+        browser.navigate().back();
+        patience.until(ExpectedConditions.not(ExpectedConditions.textToBe(By.cssSelector(".count"), at)));
+        assertThat(browser.getCurrentUrl()).endsWith("/at-home/" + code);
         browser.executeCdpCommand("Network.emulateNetworkConditions",
                 Map.of("offline", false, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
         browser.get(address("/at-home/nobody-2-nowhere"));
