@@ -157,8 +157,8 @@ class KioskInBrowserTest extends KioskServer {
         String said = browser.findElement(By.cssSelector(".piece-card")).getText();
         assertThat(said).contains("up,");
         stage("Front");
-        patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(".picture svg")));
-        assertThat(browser.findElements(By.cssSelector(".picture canvas"))).isEmpty();
+        patience.until(ExpectedConditions.visibilityOfElementLocated(By.cssSelector(".picture svg")));
+        patience.until(ExpectedConditions.numberOfElementsToBe(By.cssSelector(".picture canvas"), 0));
         stage("Above");
         patience.until(ExpectedConditions.attributeToBe(By.xpath("//button[.='Above']"), "aria-pressed", "true"));
         isAccessible("the tree from above");
