@@ -1,6 +1,10 @@
 import {AdditiveBlending, BufferGeometry, CanvasTexture, Color, Float32BufferAttribute, Points, PointsMaterial} from 'three';
 import {mix} from './tint.js';
 
+/** A glow stands before its bulb by so many metres, on a thin tree by a share of the way to the trunk. */
+const PROUD = 0.05;
+const PROUD_SHARE = 0.08;
+
 /** The glow round every bulb, all in one call; wider and brighter in the evening. */
 export class Bulbs {
   #evening = false;
@@ -8,7 +12,7 @@ export class Bulbs {
   constructor(places) {
     const geometry = new BufferGeometry();
     geometry.setAttribute('position', new Float32BufferAttribute(places.flatMap(({centre, outward}) =>
-      centre.clone().addScaledVector(outward, 0.05).toArray()), 3));
+      centre.clone().addScaledVector(outward, Math.min(PROUD, PROUD_SHARE * Math.hypot(centre.x, centre.z))).toArray()), 3));
     geometry.setAttribute('color', new Float32BufferAttribute(places.flatMap(({piece}) => mix(piece.colour, '#ffb04a', 0.4).toArray()), 3));
     this.points = new Points(geometry, new PointsMaterial({map: halo(), vertexColors: true, transparent: true, depthWrite: false,
       blending: AdditiveBlending}));

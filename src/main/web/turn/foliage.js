@@ -18,6 +18,8 @@ const SPLAY = 0.52;
 /** The rough twigs have few needles, broad ones, and only the outer twigs are set. */
 const FEW = 2;
 const STOUT = 2.3;
+/** A piece this large beside the tree at its height stands clear of the needles by itself; freeing it would bare the tree. */
+const LARGE = 0.3;
 /** How much of the cone the dark inside fills. */
 const FILL = {sparse: 0, medium: 0.6, full: 0.68};
 
@@ -176,7 +178,8 @@ function heart(tree, sprig) {
 export function foliage(scene, places, glowAt, {twigs: material, inside: dark}, detail) {
   const boughs = new Boughs(scene, glowAt);
   const needles = Math.round({sparse: 11, medium: 12, full: 13}[scene.tree.fullness] * detail);
-  const sprigs = clear(boughs.sprigs, places);
+  const small = places.filter(({centre, radius}) => radius < LARGE * radiusAt(scene.tree, centre.y));
+  const sprigs = clear(boughs.sprigs, small);
   const batches = [1, 2].map((seed, i) => new Batch(sprigShape(needles, seed * 911), material, sprigs.filter((_, k) => k % 2 === i), 2));
   const rough = new Batch(sprigShape(FEW, 911, STOUT), material, sprigs.filter(({outer}, i) => outer && i % 2 === 0), 2);
   if (scene.tree.fullness !== 'full') {

@@ -4,8 +4,9 @@ import {hash} from './random.js';
 import {radiusAt} from './tree.js';
 
 const UP = new Vector3(0, 1, 0);
-/** Nearer the axis than this, metres, a piece belongs to the bouquet at the tip. */
+/** Nearer the axis than this, metres, and on a small tree than this share of its height, a piece belongs to the bouquet at the tip. */
 const AXIS = 0.06;
+const AXIS_SHARE = 0.022;
 /** Above this share of the height the stems of the topper belong to the bouquet wherever their feet are. */
 const TIP = 0.85;
 const GOLDEN = Math.PI * (3 - Math.sqrt(5));
@@ -35,13 +36,15 @@ function inSight(piece, tree) {
   const at = new Vector3(piece.x, piece.y, piece.z);
   const out = Math.hypot(piece.x, piece.z);
   const least = DEEPEST * radiusAt(tree, piece.y);
-  const deep = FORMS[piece.form].hold !== 'grows' && piece.form !== 'light' && out > AXIS && out < least;
+  const deep = FORMS[piece.form].hold !== 'grows' && piece.form !== 'light' && out > axis(tree) && out < least;
   return deep ? at.multiply(new Vector3(least / out, 1, least / out)) : at;
 }
 
+const axis = (tree) => Math.min(AXIS, AXIS_SHARE * tree.height);
+
 function inBouquet(piece, tree) {
   const stem = piece.role === 'height-stem' || piece.role === 'texture-stem';
-  return Math.hypot(piece.x, piece.z) < AXIS || (stem && piece.y > tree.height * TIP);
+  return Math.hypot(piece.x, piece.z) < axis(tree) || (stem && piece.y > tree.height * TIP);
 }
 
 const POSES = {

@@ -7,8 +7,9 @@ final class Placing {
     private static final double PAST_SILHOUETTE = -0.16;
     private static final double TURNING_AWAY = 0.14;
     private static final double DEEP = 0.75;
-    /** Nearer the axis than this, metres, a piece belongs to the bouquet at the tip. */
+    /** Nearer the axis than this, metres, and on a small tree than this share of its height, a piece belongs to the bouquet at the tip. */
     private static final double AXIS = 0.06;
+    private static final double AXIS_SHARE = 0.022;
     /** Above this share of the height the stems of the topper belong to the bouquet wherever their feet are. */
     private static final double TIP = 0.85;
 
@@ -27,7 +28,7 @@ final class Placing {
         near = eye.near(piece.x(), piece.z());
         right = eye.right(piece.x(), piece.z());
         boolean stem = "height-stem".equals(piece.role()) || "texture-stem".equals(piece.role());
-        bouquet = radius < AXIS || stem && piece.y() > tree.height() * TIP;
+        bouquet = radius < Math.min(AXIS, AXIS_SHARE * tree.height()) || stem && piece.y() > tree.height() * TIP;
         facing = bouquet ? 1 : near / Math.max(radius, tree.radiusAt(piece.y()) * 0.3);
     }
 
