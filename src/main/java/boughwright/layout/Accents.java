@@ -57,7 +57,7 @@ final class Accents {
                     hole.diameter(), accent.kind(), accent.ribbon()));
             finder.fill(new Filled(hole.at(), FILLS * hole.diameter() / 2));
         }
-        return new Filling(gaps, cuts(gaps), stop);
+        return new Filling(gaps, RollCuts.of(ribbon, rolls, 0, gaps.stream().map(g -> new RollCuts.Cut(g.ribbon(), g.id())).toList()), stop);
     }
 
     /** Takes a length off the first roll that has it; where none has, cuts all anew as well as can be and sees whether it fits then. */
@@ -84,17 +84,5 @@ final class Accents {
             left[i] = whole - (i < cutting.size() ? cutting.get(i).stream().mapToDouble(p -> all[p]).sum() : 0);
         }
         return true;
-    }
-
-    private List<RollCuts> cuts(List<Gap> gaps) {
-        double whole = ribbon.length().metres();
-        List<List<Integer>> cutting = CuttingStock.solve(cut.stream().mapToDouble(l -> l).toArray(), whole).rolls();
-        List<RollCuts> cuts = new ArrayList<>();
-        for (int roll = 1; roll <= rolls; roll++) {
-            List<RollCuts.Cut> from = roll > cutting.size() ? List.of()
-                    : cutting.get(roll - 1).stream().map(i -> new RollCuts.Cut(gaps.get(i).ribbon(), gaps.get(i).id())).toList();
-            cuts.add(new RollCuts(ribbon.sku(), roll, whole, from, 0, Math.max(0, whole - from.stream().mapToDouble(RollCuts.Cut::length).sum())));
-        }
-        return cuts;
     }
 }

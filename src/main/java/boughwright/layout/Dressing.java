@@ -197,7 +197,7 @@ public final class Dressing {
         for (RibbonRun run : runs) {
             for (Hung cluster : clusters) {
                 boolean byHand = moved.containsKey(run.id()) || moved.containsKey(cluster.id());
-                if (byHand && RibbonRuns.crosses(surface, run.points(), cluster)) {
+                if (byHand && RunWays.crosses(surface, run.points(), cluster)) {
                     boolean runMoved = moved.containsKey(run.id());
                     clashes.add(new Clash(runMoved ? run.id() : cluster.id(), runMoved ? cluster.id() : run.id(), Clash.Kind.RUN_ACROSS));
                 }

@@ -76,6 +76,6 @@ final class Evenness {
 
     private int across(List<RibbonRun> runs) {
         List<Hung> clusters = hung.stream().filter(Hung::cluster).toList();
-        return (int) runs.stream().filter(r -> clusters.stream().anyMatch(c -> RibbonRuns.crosses(surface, r.points(), c))).count();
+        return (int) runs.stream().filter(r -> clusters.stream().anyMatch(c -> RunWays.crosses(surface, r.points(), c))).count();
     }
 }

@@ -47,9 +47,7 @@ final class MakingRoom {
             return hung;
         }
         double slant = surface.slantAtHeight(spot.height());
-        double angle = Surface.angle(spot.clock());
-        double edge = surface.edge(slant, hung.radius());
-        return hung.at(slant, surface.round() ? angle : Math.max(-edge, Math.min(edge, angle)));
+        return hung.at(slant, surface.within(slant, Surface.angle(spot.clock()), hung.radius()));
     }
 
     private void clashes(List<Hung> zone) {

@@ -1,5 +1,7 @@
 package boughwright.layout;
 
+import boughwright.catalogue.Product;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -19,6 +21,26 @@ public record RollCuts(String sku, int roll, double rollLength, List<Cut> cuts, 
 
     public RollCuts {
         cuts = List.copyOf(cuts);
+    }
+
+    /**
+     * Cuts pieces from the rolls of one ribbon as a {@link CuttingStock} says: the roll with the longest rest after the others, then those
+     * that stay whole.
+     *
+     * @param rolls at least as many as the pieces take
+     * @param trim lost of each roll that is begun, metres
+     */
+    static List<RollCuts> of(Product ribbon, int rolls, double trim, List<Cut> pieces) {
+        double whole = ribbon.length().metres();
+        List<List<Integer>> cutting = CuttingStock.solve(pieces.stream().mapToDouble(Cut::length).toArray(), whole - trim).rolls();
+        List<RollCuts> list = new ArrayList<>();
+        for (int roll = 1; roll <= rolls; roll++) {
+            List<Cut> cuts = roll > cutting.size() ? List.of() : cutting.get(roll - 1).stream().map(pieces::get).toList();
+            double lost = cuts.isEmpty() ? 0 : trim;
+            double left = whole - lost - cuts.stream().mapToDouble(Cut::length).sum();
+            list.add(new RollCuts(ribbon.sku(), roll, whole, cuts, lost, Math.max(0, left)));
+        }
+        return list;
     }
 
     /** @param purpose the run or the accent that it is for, as {@code run-4} or {@code accent-2} */

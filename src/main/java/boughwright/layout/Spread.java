@@ -212,10 +212,7 @@ final class Spread {
         Disc disc = discs.get(i);
         double margin = Math.min(disc.radius(), (surface.bottom() - surface.top()) / 4);
         slant[i] = Math.max(surface.top(), Math.min(surface.bottom(), slant[i]));
-        if (!surface.round()) {
-            double edge = surface.edge(slant[i], margin);
-            angle[i] = Math.max(-edge, Math.min(edge, angle[i]));
-        }
+        angle[i] = surface.within(slant[i], angle[i], margin);
         double out = disc.depth() * surface.radius(slant[i]);
         x[i] = out * Math.sin(angle[i]);
         y[i] = surface.height(slant[i]);

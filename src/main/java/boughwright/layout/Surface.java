@@ -72,6 +72,12 @@ final class Surface {
         return sector() / 2 - Math.min(margin / Math.max(1e-6, radius(slant)), sector() / 4);
     }
 
+    /** The angle, or the nearest to it at which a piece keeps so many metres from the sector's straight edges, radians. */
+    double within(double slant, double angle, double margin) {
+        double edge = edge(slant, margin);
+        return round() ? angle : Math.max(-edge, Math.min(edge, angle));
+    }
+
     /** The slant below which a share {@code u} of the body's area lies above: equal steps of u are equal areas. */
     double slantAtArea(double u) {
         return Math.sqrt(top() * top() + u * (bottom() * bottom() - top() * top()));
