@@ -6,13 +6,8 @@ import boughwright.drawing.Scene;
 import boughwright.drawing.Sprite;
 import boughwright.layout.Bough;
 import boughwright.layout.Boughs;
-import boughwright.layout.Gap;
-import boughwright.layout.Placement;
-import boughwright.layout.RibbonRun;
-import boughwright.measure.Length;
-import boughwright.plan.Planning;
+import boughwright.plan.Whereabouts;
 import boughwright.proposal.Proposal;
-import boughwright.text.Text;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -35,23 +30,14 @@ public final class SceneJson {
 
     private SceneJson(Proposal proposal) {
         this.proposal = proposal;
-        for (Placement p : proposal.layout().pieces()) {
-            where.put(p.id(), Text.of("scene.where." + p.zone().word(), place(p.height(), p.clock())));
-        }
-        for (RibbonRun run : proposal.layout().ribbonRuns()) {
-            where.put(run.id(), Text.of("scene.where.run", place(run.height(), run.clock())));
-        }
-        for (Gap gap : proposal.layout().gaps()) {
-            where.put(gap.id(), Text.of("scene.where.gap", place(gap.height(), gap.clock())));
-        }
+        Whereabouts words = new Whereabouts(proposal.brief().units());
+        proposal.layout().pieces().forEach(p -> where.put(p.id(), words.of(p)));
+        proposal.layout().ribbonRuns().forEach(r -> where.put(r.id(), words.of(r)));
+        proposal.layout().gaps().forEach(g -> where.put(g.id(), words.of(g)));
     }
 
     public static String of(Proposal proposal) {
         return new SceneJson(proposal).write().toString();
-    }
-
-    private String place(double height, double clock) {
-        return Text.of("plan.place", new Length(height).show(proposal.brief().units()), Planning.clock(clock));
     }
 
     private ObjectNode write() {

@@ -35,6 +35,7 @@ public final class Dressing {
     private static final double PLUG = 0.01;
     /** Of a run's ribbon about half faces the viewer; the rest curls away or lies under the loops. */
     private static final double RIBBON_SHOWN = 0.5;
+
     private final Brief brief;
     private final Needs needs;
     private final Kit kit;

@@ -255,7 +255,7 @@ public final class Planning {
     }
 
     /** To the nearest half hour, as one reads a clock face: 4 o'clock, half past 4. */
-    public static String clock(double clock) {
+    static String clock(double clock) {
         int halves = (int) Math.round(clock * 2);
         int hour = halves / 2 == 0 ? 12 : halves / 2;
         return Text.of(halves % 2 == 0 ? "plan.clock.hour" : "plan.clock.half", hour);

@@ -4,13 +4,10 @@ import boughwright.kit.KitLine;
 import boughwright.layout.Clash;
 import boughwright.layout.Moving;
 import boughwright.layout.Placement;
-import boughwright.layout.RibbonRun;
 import boughwright.layout.Side;
-import boughwright.measure.Length;
 import boughwright.needs.Caution;
 import boughwright.needs.Role;
-import boughwright.needs.Spot;
-import boughwright.plan.Planning;
+import boughwright.plan.Whereabouts;
 import boughwright.proposal.Proposal;
 import boughwright.text.Text;
 import com.vaadin.flow.component.html.Div;
@@ -97,7 +94,7 @@ final class PieceCard extends Div {
             clash.addClassName("clash");
             add(clash);
         });
-        if (moving && spot().isPresent()) {
+        if (moving && moves().spot(id).isPresent()) {
             add(nudges());
         }
         add(moving ? row(next(), close()) : row(close()));
@@ -147,29 +144,13 @@ final class PieceCard extends Div {
         return of.substring(of.lastIndexOf('-') + 1);
     }
 
-    private Optional<Spot> spot() {
-        return new Moving(proposal.layout(), proposal.brief()).spot(id);
+    private Moving moves() {
+        return new Moving(proposal.layout(), proposal.brief());
     }
 
     private String where() {
-        Spot spot = place().orElseThrow();
-        String place = Text.of("plan.place", new Length(spot.height()).show(proposal.brief().units()), Planning.clock(spot.clock()));
-        return Text.of(depth(), place) + (proposal.adjustments().moved().containsKey(id) ? " " + Text.of("piece.moved") : "");
-    }
-
-    /** Of what can be moved, of a stem that is bound into something, or of an accent. */
-    private Optional<Spot> place() {
-        return spot().or(() -> proposal.layout().pieces().stream().filter(p -> p.id().equals(id)).findFirst().map(p -> new Spot(p.height(), p.clock())))
-                .or(() -> proposal.layout().gaps().stream().filter(g -> g.id().equals(id)).findFirst().map(g -> new Spot(g.height(), g.clock())));
-    }
-
-    private String depth() {
-        Optional<RibbonRun> run = proposal.layout().ribbonRuns().stream().filter(r -> r.id().equals(id)).findFirst();
-        if (run.isPresent()) {
-            return "scene.where.run";
-        }
-        return proposal.layout().pieces().stream().filter(p -> p.id().equals(id) || p.group().equals(id)).findFirst()
-                .map(p -> "scene.where." + p.zone().word()).orElse("scene.where.gap");
+        String where = new Whereabouts(proposal.brief().units()).of(proposal.layout(), id).orElseThrow();
+        return where + (proposal.adjustments().moved().containsKey(id) ? " " + Text.of("piece.moved") : "");
     }
 
     /** What the plan says of clashes that are about this; it has one caution for each clash, in their order. */
@@ -213,7 +194,7 @@ final class PieceCard extends Div {
     private NativeButton next() {
         NativeButton next = Controls.link(Text.of("piece.next"), () -> {
             focus = ".next";
-            List<String> all = new Moving(proposal.layout(), proposal.brief()).movable();
+            List<String> all = moves().movable();
             show(all.isEmpty() ? "" : all.get((all.indexOf(id) + 1) % all.size()));
         });
         next.addClassName("next");

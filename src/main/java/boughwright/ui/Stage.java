@@ -12,6 +12,7 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.dom.DomEvent;
+import elemental.json.JsonType;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -77,7 +78,7 @@ final class Stage extends Div {
     }
 
     private static String text(DomEvent event, String name) {
-        return event.getEventData().hasKey(name) && event.getEventData().get(name).getType() == elemental.json.JsonType.STRING
+        return event.getEventData().hasKey(name) && event.getEventData().get(name).getType() == JsonType.STRING
                 ? event.getEventData().getString(name) : "";
     }
 

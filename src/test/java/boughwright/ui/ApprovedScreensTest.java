@@ -2,30 +2,18 @@ package boughwright.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boughwright.KioskServer;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
-import java.io.IOException;
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.Map;
 import javax.imageio.ImageIO;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.OutputType;
-import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.ExpectedConditions;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
 /**
  * Screens as they were approved, against screens as they are: both reduced to a quarter, so that the edges of letters do not count,
@@ -33,7 +21,7 @@ import org.openqa.selenium.support.ui.WebDriverWait;
  * differs is left in {@code target/approved} to be looked at.
  */
 @Tag("approved")
-class ApprovedScreensTest extends KioskServer {
+class ApprovedScreensTest extends BrowsedKiosk {
 
     private static final Path APPROVED = Path.of("src/test/resources/approved");
     private static final Path ACTUAL = Path.of("target/approved");
@@ -41,32 +29,6 @@ class ApprovedScreensTest extends KioskServer {
     /** Of 255 in each of red, green and blue; more counts as different. */
     private static final int TOLERANCE = 26;
     private static final double MOST_DIFFERENT = 0.01;
-
-    @TempDir
-    private Path profile;
-
-    private ChromeDriver browser;
-    private WebDriverWait patience;
-
-    @BeforeEach
-    void openBrowser() {
-        browser = Browser.open(profile);
-        patience = new WebDriverWait(browser, Duration.ofSeconds(60));
-    }
-
-    @AfterEach
-    void quitBrowser() {
-        if (browser != null) {
-            browser.quit();
-        }
-    }
-
-    private String made() throws IOException, InterruptedException {
-        String brief = "{\"tree\":{\"height\":\"9 ft\",\"seenFrom\":\"wall\",\"lit\":true},\"look\":\"woodland\",\"palette\":\"copper-and-cream\"}";
-        HttpResponse<String> made = HttpClient.newHttpClient().send(HttpRequest.newBuilder(URI.create(address("/api/proposals")))
-                .header("Content-Type", "application/json").POST(HttpRequest.BodyPublishers.ofString(brief)).build(), HttpResponse.BodyHandlers.ofString());
-        return made.body().replaceAll("(?s).*?\"code\" : \"([a-z0-9-]+)\".*", "$1");
-    }
 
     private void size(int width, int height) {
         browser.executeCdpCommand("Emulation.setDeviceMetricsOverride",
@@ -81,7 +43,7 @@ class ApprovedScreensTest extends KioskServer {
 
     @Test
     void the_dressed_tree_and_the_page_for_home_look_as_they_were_approved() throws Exception {
-        String code = made();
+        String code = kept("{\"tree\":{\"height\":\"9 ft\",\"seenFrom\":\"wall\",\"lit\":true},\"look\":\"woodland\",\"palette\":\"copper-and-cream\"}");
         size(1280, 800);
         browser.get(address("/plan/" + code));
         patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(".picture svg")));

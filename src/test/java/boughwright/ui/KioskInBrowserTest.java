@@ -2,7 +2,6 @@ package boughwright.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boughwright.KioskServer;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.URI;
@@ -10,43 +9,22 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
-import java.time.Duration;
 import java.util.Map;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.StaleElementReferenceException;
-import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.support.ui.ExpectedConditions;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** From the first question to the printed plan in a real browser, every screen on the way checked by axe-core. */
-class KioskInBrowserTest extends KioskServer {
-
-    @TempDir
-    private Path profile;
-
-    private ChromeDriver browser;
-    private WebDriverWait patience;
+class KioskInBrowserTest extends BrowsedKiosk {
 
     @BeforeEach
-    void openBrowser() {
-        browser = Browser.open(profile);
-        patience = new WebDriverWait(browser, Duration.ofSeconds(60));
+    void askTheFirstQuestion() {
         browser.get(address("/"));
         heading("How tall is your tree?");
-    }
-
-    @AfterEach
-    void quitBrowser() {
-        if (browser != null) {
-            browser.quit();
-        }
     }
 
     private void heading(String text) {
@@ -130,10 +108,7 @@ class KioskInBrowserTest extends KioskServer {
 
     /** A kept plan of nine feet, opened on its screen. */
     private String openPlan() throws Exception {
-        String brief = "{\"tree\":{\"height\":\"9 ft\",\"seenFrom\":\"wall\"},\"abundance\":\"generous\"}";
-        HttpResponse<String> made = HttpClient.newHttpClient().send(HttpRequest.newBuilder(URI.create(address("/api/proposals")))
-                .header("Content-Type", "application/json").POST(HttpRequest.BodyPublishers.ofString(brief)).build(), HttpResponse.BodyHandlers.ofString());
-        String code = made.body().replaceAll("(?s).*?\"code\" : \"([a-z0-9-]+)\".*", "$1");
+        String code = kept("{\"tree\":{\"height\":\"9 ft\",\"seenFrom\":\"wall\"},\"abundance\":\"generous\"}");
         browser.get(address("/plan/" + code));
         patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(".picture svg")));
         return code;
