@@ -178,11 +178,15 @@ final class DesignScore {
         return whole == 0 ? 0 : met / whole;
     }
 
+    double weight(Term term) {
+        return term.weight(needs);
+    }
+
     /** Points of the terms that simply add up over the chosen candidates. */
     double points(Candidate candidate) {
         double points = 0;
         for (Map.Entry<Term, Double> entry : additive(candidate).entrySet()) {
-            points += entry.getKey().weight() * entry.getValue();
+            points += weight(entry.getKey()) * entry.getValue();
         }
         return points;
     }
@@ -245,7 +249,7 @@ final class DesignScore {
 
     /** More than any choice of these candidates can score. */
     double most(Map<String, List<Candidate>> candidates) {
-        double most = Term.PALETTE_SHARES.weight() + Term.TEXTURE_VARIETY.weight() + Term.FINISH_MIX.weight() + Term.SCALE_MIX.weight();
+        double most = weight(Term.PALETTE_SHARES) + weight(Term.TEXTURE_VARIETY) + weight(Term.FINISH_MIX) + weight(Term.SCALE_MIX);
         for (List<Candidate> list : candidates.values()) {
             most += list.stream().mapToDouble(this::points).max().orElse(0);
         }

@@ -265,7 +265,8 @@ final class KitAudit {
     List<TermScore> terms() {
         return Arrays.stream(Term.values()).map(t -> {
             double value = value(t);
-            return new TermScore(t, value, value * t.weight());
+            double weight = t.weight(needs);
+            return new TermScore(t, value, weight, value * weight);
         }).toList();
     }
 

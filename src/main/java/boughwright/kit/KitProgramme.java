@@ -97,8 +97,8 @@ final class KitProgramme implements AutoCloseable {
         addUpPoints(score);
         rewardShares(score);
         rewardTextures(score);
-        rewardFinishes();
-        rewardScales();
+        rewardFinishes(score);
+        rewardScales(score);
         return result(programme.maximise(gap, patience));
     }
 
@@ -269,24 +269,24 @@ final class KitProgramme implements AutoCloseable {
                     below.setCoefficient(c.variable(), score.areaShare(c.slot()));
                 }
             }
-            programme.worth(off, -Term.PALETTE_SHARES.weight() / 2);
+            programme.worth(off, -score.weight(Term.PALETTE_SHARES) / 2);
         }
-        programme.worth(Term.PALETTE_SHARES.weight());
+        programme.worth(score.weight(Term.PALETTE_SHARES));
     }
 
     private void rewardTextures(DesignScore score) {
         int whole = score.variedLayers().values().stream().mapToInt(Integer::intValue).sum();
-        score.variedLayers().forEach((layer, most) -> reward(Term.TEXTURE_VARIETY.weight() * most / whole, most,
+        score.variedLayers().forEach((layer, most) -> reward(score.weight(Term.TEXTURE_VARIETY) * most / whole, most,
                 c -> DesignScore.inLayer(c.slot(), layer), c -> Set.of(c.product().texture().word())));
     }
 
-    private void rewardFinishes() {
-        reward(Term.FINISH_MIX.weight(), DesignScore.FINISHES, c -> DesignScore.inLayer(c.slot(), Layer.ORNAMENTS),
+    private void rewardFinishes(DesignScore score) {
+        reward(score.weight(Term.FINISH_MIX), DesignScore.FINISHES, c -> DesignScore.inLayer(c.slot(), Layer.ORNAMENTS),
                 c -> Set.of(c.product().finish().word()));
     }
 
-    private void rewardScales() {
-        reward(Term.SCALE_MIX.weight(), DesignScore.SCALES, c -> DesignScore.inLayer(c.slot(), Layer.FLORALS), c -> Set.of(c.product().scale()));
+    private void rewardScales(DesignScore score) {
+        reward(score.weight(Term.SCALE_MIX), DesignScore.SCALES, c -> DesignScore.inLayer(c.slot(), Layer.FLORALS), c -> Set.of(c.product().scale()));
     }
 
     /** Gives points for each different value among some choices, all of them at {@code most} values. */

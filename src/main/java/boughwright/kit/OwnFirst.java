@@ -59,7 +59,7 @@ public final class OwnFirst {
         }
         OwnFirst first = new OwnFirst(needs, catalogue, hand);
         brief.owned().forEach(first::place);
-        return new Shared(new Needs(needs.edition(), first.needs, needs.rules(), needs.ribbon(), needs.accents()), first.own);
+        return new Shared(new Needs(needs.edition(), first.needs, needs.rules(), needs.ribbon(), needs.accents(), needs.weights()), first.own);
     }
 
     /** The id of the need of which this is the own part, or the id itself. */

@@ -124,7 +124,7 @@ final class Swaps {
             double points = terms.get(i).points() - before.get(i).points();
             // That something changes is what the customer wants here; it is no loss.
             if (terms.get(i).term() != Term.STABILITY && Math.abs(points) > 1e-9) {
-                changes.add(new TermScore(terms.get(i).term(), terms.get(i).value(), points));
+                changes.add(new TermScore(terms.get(i).term(), terms.get(i).value(), terms.get(i).weight(), points));
             }
         }
         return new Swap(product, total.coins() - kit.total().coins(), changes.stream().mapToDouble(TermScore::points).sum(), changes, also, possible, 0,

@@ -1,6 +1,7 @@
 package boughwright.kit;
 
 import boughwright.brief.Word;
+import boughwright.needs.Needs;
 import boughwright.text.Text;
 
 /** The terms of the design score and the points each can bring; docs/design-score.md explains them one by one. */
@@ -20,9 +21,14 @@ public enum Term implements Word {
         this.weight = weight;
     }
 
-    /** Points for a value of 1. */
+    /** Points for a value of 1, as shipped. */
     public double weight() {
         return weight;
+    }
+
+    /** Points for a value of 1 as the house of these needs weighs. */
+    double weight(Needs needs) {
+        return needs.weights().getOrDefault(word(), weight);
     }
 
     /** Whether its value counts things, and so may lie outside 0 to 1. */

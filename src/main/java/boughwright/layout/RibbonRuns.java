@@ -22,6 +22,8 @@ final class RibbonRuns {
     static final String RUN = "run-";
     /** A run needs so much surface, m², or the runs hide the tree; what a small tree leaves on its roll is for parcels. */
     private static final double LEAST_AREA = 0.06;
+    /** The house says of a dozen runs how many are varied. */
+    private static final int DOZEN = 12;
 
     record Laid(List<RibbonRun> runs, List<RollCuts> cuts) {
     }
@@ -109,9 +111,13 @@ final class RibbonRuns {
         List<Plan> plans = new ArrayList<>();
         for (List<Integer> from : rolls) {
             boolean startBow = plans.isEmpty();
-            int wish = random.nextInt(3);
-            boolean endBow = wish == 2 && !startBow && take(stocks, from, bow);
-            boolean smallLoop = !endBow && wish >= 1 && take(stocks, from, measures.smallLoop());
+            int drawn = random.nextInt(DOZEN);
+            // Where a run stands in its dozen: the last ones want a bow, those before them a small loop.
+            int place = drawn % 3 * (DOZEN / 3) + drawn / 3;
+            boolean wantsBow = place >= DOZEN - measures.endBows();
+            boolean endBow = wantsBow && !startBow && take(stocks, from, bow);
+            boolean smallLoop = !endBow && (wantsBow || place >= DOZEN - measures.endBows() - measures.smallLoops())
+                    && take(stocks, from, measures.smallLoop());
             plans.add(new Plan(startBow, smallLoop, endBow,
                     plain + (startBow || endBow ? bow : 0) + (smallLoop ? measures.smallLoop() : 0)));
         }

@@ -9,19 +9,12 @@ package boughwright.needs;
  */
 public record LightLoad(int strings, double watts, int runLimit) {
 
-    /** A 15 A circuit at 120 V carries 1800 W; a load of three hours or more may take 80 % of it (NEC 210.20(A)). */
-    public static final double CIRCUIT_WATTS = 1440;
-
     public double totalWatts() {
         return strings * watts;
     }
 
-    /** How many such strings one 15 A circuit may carry. */
-    public int stringsPerCircuit() {
-        return watts <= 0 ? Integer.MAX_VALUE : (int) Math.floor(CIRCUIT_WATTS / watts + 1e-9);
-    }
-
-    public boolean overCircuit() {
-        return totalWatts() > CIRCUIT_WATTS;
+    /** How many such strings a circuit may carry on which the house puts so many watts. */
+    public int stringsWithin(double circuitWatts) {
+        return watts <= 0 ? Integer.MAX_VALUE : (int) Math.floor(circuitWatts / watts + 1e-9);
     }
 }

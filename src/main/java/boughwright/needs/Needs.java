@@ -1,6 +1,7 @@
 package boughwright.needs;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -11,13 +12,16 @@ import java.util.Optional;
  * @param rules what the house asks of the kit, by the rules' ids
  * @param ribbon the measures of a run on this tree
  * @param accents what goes into a gap, by its size, smallest first
+ * @param weights points of a term of the design score by its word, where the house weighs otherwise than the term itself does
  */
-public record Needs(String edition, List<Need> needs, List<HouseRule> rules, RibbonMeasures ribbon, List<AccentChoice> accents) {
+public record Needs(String edition, List<Need> needs, List<HouseRule> rules, RibbonMeasures ribbon, List<AccentChoice> accents,
+        Map<String, Double> weights) {
 
     public Needs {
         needs = List.copyOf(needs);
         rules = List.copyOf(rules);
         accents = List.copyOf(accents);
+        weights = Map.copyOf(weights);
     }
 
     /** Needs that a product fills, quantity above 0. */

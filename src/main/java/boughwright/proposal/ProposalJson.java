@@ -158,7 +158,7 @@ public final class ProposalJson {
         node.put("score", points(kit.score()));
         ArrayNode terms = node.putArray("terms");
         kit.terms().forEach(t -> terms.addObject().put("term", t.term().word()).put("value", points(t.value()))
-                .put("weight", points(t.term().weight())).put("points", points(t.points())));
+                .put("weight", points(t.weight())).put("points", points(t.points())));
         node.put("bound", points(kit.bound()));
         node.put("gap", points(kit.gap()));
         return node;

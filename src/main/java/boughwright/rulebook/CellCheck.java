@@ -1,35 +1,30 @@
 package boughwright.rulebook;
 
 import boughwright.text.Text;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
-import org.kie.dmn.feel.FEEL;
-import org.kie.dmn.feel.lang.types.BuiltInType;
+import java.util.stream.Stream;
 
 /**
  * Checks every cell of a table by itself, before the engine reads the table as a whole: on a cell that it cannot read, the engine fails
  * without saying which one it was.
  *
- * <p>An input cell is a range, a comparison, a choice of allowed words, or "-". An output cell is a value or a small sum over the
- * table's inputs; loops, functions of one's own and calls into Java are refused, since tables are edited by people and read by the server.
+ * <p>Tables hold data, never code. An input cell is a range, a comparison, a choice of allowed words, or "-". An output cell is a number,
+ * a quoted word, true or false, or a number that grows with the surface of the tree from a height on; see {@link Growing}.
  */
 final class CellCheck {
 
-    private static final Set<String> WORDS = Set.of("if", "then", "else", "and", "or", "true", "false", "min", "max", "floor", "ceiling", "abs",
-            "sqrt", "round", "up", "down", "half");
-    private static final Pattern TEXT = Pattern.compile("\"[^\"\\\\]*\"");
-    private static final Pattern WORD = Pattern.compile("\\p{L}[\\p{L}\\d_]*");
-    private static final Pattern FOREIGN = Pattern.compile("[^\\p{L}\\d_\\s+\\-*/().,<>=]");
+    /** Far longer than any sentence for a customer. */
+    static final int LONGEST = 1_000;
 
-    private final FEEL feel = FEEL.newInstance(EngineLoader.CLASSES, List.of());
+    private static final Pattern NUMBER = Pattern.compile("\\d{1,7}(?:\\.\\d{1,9})?");
+    private static final Pattern WORD = Pattern.compile("\"[^\"\\\\]{1,60}\"");
+
     private final List<RulebookFault> faults;
-    private boolean misread;
 
     CellCheck(List<RulebookFault> faults) {
         this.faults = faults;
-        feel.addListener(event -> misread = true);
     }
 
     void check(WrittenTable table) {
@@ -37,6 +32,10 @@ final class CellCheck {
             if (row.inputs().size() != table.inputs().size() || row.outputs().size() != table.outputs().size()) {
                 fault(table, row, Text.of("rulebook.cell.count", table.inputs().size(), table.outputs().size(),
                         row.inputs().size(), row.outputs().size()));
+                continue;
+            }
+            if (Stream.of(row.inputs(), row.outputs(), row.notes()).flatMap(List::stream).anyMatch(cell -> cell.length() > LONGEST)) {
+                fault(table, row, Text.of("rulebook.cell.long", LONGEST));
                 continue;
             }
             for (int i = 0; i < row.inputs().size(); i++) {
@@ -82,43 +81,23 @@ final class CellCheck {
             fault(table, row, Text.of("rulebook.cell.empty", output.name()));
             return;
         }
-        var bare = TEXT.matcher(cell).replaceAll("");
-        var known = new HashSet<>(WORDS);
-        table.inputs().forEach(input -> known.addAll(words(input.name())));
-        var foreign = FOREIGN.matcher(bare);
-        if (foreign.find()) {
-            fault(table, row, Text.of("rulebook.cell.sign", cell, output.name(), foreign.group()));
-            return;
-        }
-        var unknown = words(bare).stream().filter(word -> !known.contains(word)).findFirst();
-        if (unknown.isPresent()) {
-            fault(table, row, Text.of("rulebook.cell.word", cell, output.name(), unknown.get()));
-            return;
-        }
-        if (!compiles(table, cell)) {
-            fault(table, row, Text.of("rulebook.cell.unreadable", cell, output.name()));
+        var text = cell.strip();
+        boolean fits = switch (output.kind()) {
+            case NUMBER -> NUMBER.matcher(text).matches() || Growing.read(text).isPresent();
+            case TEXT -> WORD.matcher(text).matches();
+            case YES_OR_NO -> Set.of("true", "false").contains(text);
+        };
+        if (!fits) {
+            fault(table, row, Text.of("rulebook.cell." + switch (output.kind()) {
+                case NUMBER -> "no-number";
+                case TEXT -> "no-word";
+                case YES_OR_NO -> "no-yes";
+            }, shortened(cell), output.name()));
         }
     }
 
-    private boolean compiles(WrittenTable table, String cell) {
-        misread = false;
-        var context = feel.newCompilerContext();
-        table.inputs().forEach(input -> context.addInputVariableType(input.name(), switch (input.kind()) {
-            case NUMBER -> BuiltInType.NUMBER;
-            case TEXT -> BuiltInType.STRING;
-            case YES_OR_NO -> BuiltInType.BOOLEAN;
-        }));
-        try {
-            feel.compile(cell, context);
-            return !misread;
-        } catch (RuntimeException unreadable) {
-            // The engine's reader breaks on some half-written sums instead of reporting them.
-            return false;
-        }
-    }
-
-    private static List<String> words(String text) {
-        return WORD.matcher(text).results().map(result -> result.group()).toList();
+    private static String shortened(String cell) {
+        return cell.length() <= 80 ? cell : cell.substring(0, 77) + "…";
     }
 
     private void fault(WrittenTable table, WrittenTable.Row row, String what) {

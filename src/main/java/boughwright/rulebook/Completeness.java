@@ -8,6 +8,7 @@ import boughwright.brief.Word;
 import boughwright.measure.Length;
 import boughwright.measure.Units;
 import boughwright.needs.AccentChoice;
+import boughwright.needs.House;
 import boughwright.needs.RibbonMeasures;
 import boughwright.text.Text;
 import java.math.BigDecimal;
@@ -26,7 +27,7 @@ final class Completeness {
     private Completeness() {
     }
 
-    static List<RulebookFault> faults(DmnTables tables, StyleRules rules) {
+    static List<RulebookFault> faults(DmnTables tables, StyleRules rules, House house) {
         List<RulebookFault> faults = new ArrayList<>();
         for (Quantity quantity : Quantity.values()) {
             table(tables, quantity, "Base", Set.of("Base"), faults);
@@ -40,10 +41,10 @@ final class Completeness {
         }
         for (Length height : HEIGHTS) {
             Tree tree = new Tree(height, Tree.usualDiameter(height, Fullness.MEDIUM), Fullness.MEDIUM, SeenFrom.WALL, false, false);
-            if (rules.run(List.of(tree), RibbonMeasures.class).size() != 1) {
+            if (rules.run(List.of(house, tree), RibbonMeasures.class).size() != 1) {
                 faults.add(RulebookFault.ofFile("edition.json", 0, Text.of("rulebook.rule.none", height.show(Units.FEET))));
             }
-            if (rules.run(List.of(tree), AccentChoice.class).isEmpty()) {
+            if (rules.run(List.of(house, tree), AccentChoice.class).isEmpty()) {
                 faults.add(RulebookFault.ofFile("edition.json", 0, Text.of("rulebook.accents.none", height.show(Units.FEET))));
             }
         }
@@ -61,6 +62,7 @@ final class Completeness {
             for (Length height : HEIGHTS) {
                 kinds.forEach(kind -> {
                     Map<String, Object> inputs = new HashMap<>(kind);
+                    inputs.putAll(Map.of("fullness", Fullness.MEDIUM.word(), "seen from", SeenFrom.WALL.word(), "abundance", Abundance.GENEROUS.word()));
                     inputs.put("height", BigDecimal.valueOf(height.feet()));
                     ask(tables, quantity, "Base", inputs, faults);
                 });

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.kie.dmn.validation.DMNValidatorFactory;
 
@@ -30,6 +31,17 @@ public final class DmnCompiler {
      */
     public DmnCompilation compile(Map<String, String> texts) {
         return EngineLoader.during(() -> compiled(texts));
+    }
+
+    /**
+     * Reads a file without asking its tables anything: the engine never sees it. What is wrong with its shape or its cells is added to
+     * {@code faults}; empty when nothing of it can be read.
+     */
+    public static Optional<WrittenFile> read(String path, String text, List<RulebookFault> faults) {
+        var read = TableReader.read(path, text, faults);
+        var cells = new CellCheck(faults);
+        read.ifPresent(file -> file.tables().forEach(cells::check));
+        return read.map(file -> new WrittenFile(path, file.model(), file.description(), file.tables()));
     }
 
     private DmnCompilation compiled(Map<String, String> texts) {

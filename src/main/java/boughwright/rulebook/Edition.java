@@ -5,19 +5,33 @@ import boughwright.brief.Palette;
 import boughwright.brief.ShopChoices;
 import boughwright.colour.Srgb;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import boughwright.brief.Word;
+import boughwright.needs.House;
+import boughwright.needs.HouseNumber;
+import boughwright.needs.HouseWords;
+import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * What one edition of the rulebook is called, what it consists of and what the shop offers under it.
  *
  * @param sizing paths of the decision-table files
  * @param rules paths of the rule files
+ * @param house the numbers and words that the rules read
  */
-public record Edition(String id, String title, String shop, List<String> sizing, List<String> rules, ShopChoices choices) {
+public record Edition(String id, String title, String shop, List<String> sizing, List<String> rules, ShopChoices choices, House house) {
+
+    private static final ObjectMapper JSON = JsonMapper.builder().enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS).build();
 
     /**
      * Reads {@code edition.json}.
@@ -26,7 +40,7 @@ public record Edition(String id, String title, String shop, List<String> sizing,
      * @throws IllegalArgumentException when something is missing or wrong; the message says what
      */
     static Edition read(String json) throws JsonProcessingException {
-        JsonNode root = new ObjectMapper().readTree(json);
+        JsonNode root = JSON.readTree(json);
         List<Palette> palettes = new ArrayList<>();
         for (JsonNode p : root.required("palettes")) {
             palettes.add(new Palette(text(p, "id"), text(p, "title"), colour(p, "main"), colour(p, "second"), colour(p, "spark"), colour(p, "ground")));
@@ -41,7 +55,25 @@ public record Edition(String id, String title, String shop, List<String> sizing,
                 throw new IllegalArgumentException("the look " + look.id() + " names the palette " + look.palette() + ", which is not listed");
             }
         }
-        return new Edition(text(root, "id"), text(root, "title"), text(root, "shop"), texts(root, "sizing"), texts(root, "rules"), choices);
+        return new Edition(text(root, "id"), text(root, "title"), text(root, "shop"), texts(root, "sizing"), texts(root, "rules"), choices, house(root));
+    }
+
+    private static House house(JsonNode root) {
+        SortedMap<HouseNumber, BigDecimal> numbers = new TreeMap<>();
+        root.required("numbers").fields().forEachRemaining(field -> {
+            HouseNumber number = Word.read(HouseNumber.class, field.getKey())
+                    .orElseThrow(() -> new IllegalArgumentException("no house number is called " + field.getKey()));
+            if (!field.getValue().isNumber()) {
+                throw new IllegalArgumentException(field.getKey() + " must be a number, not " + field.getValue());
+            }
+            numbers.put(number, field.getValue().decimalValue());
+        });
+        SortedMap<HouseWords, SortedSet<String>> words = new TreeMap<>();
+        root.required("words").fieldNames().forEachRemaining(name -> {
+            HouseWords list = Word.read(HouseWords.class, name).orElseThrow(() -> new IllegalArgumentException("no list of words is called " + name));
+            words.put(list, new TreeSet<>(texts(root.get("words"), name)));
+        });
+        return new House(numbers, words);
     }
 
     private static Currency currency(String code) {

@@ -89,14 +89,15 @@ public record NumberInterval(BigDecimal from, boolean fromIncluded, BigDecimal t
     }
 
     /** In words that follow a column's name: "from 8 to below 10", "above 12, up to 20", "of 8". */
-    String words() {
+    public String words() {
         if (from.compareTo(to) == 0) {
             return Text.of("rulebook.range.single", plain(from));
         }
         return Text.of("rulebook.range." + (fromIncluded ? "from-" : "above-") + (toIncluded ? "to" : "below"), plain(from), plain(to));
     }
 
-    static String plain(BigDecimal number) {
+    /** A number without needless noughts or powers of ten. */
+    public static String plain(BigDecimal number) {
         return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
     }
 }

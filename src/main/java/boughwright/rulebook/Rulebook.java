@@ -3,12 +3,14 @@ package boughwright.rulebook;
 import boughwright.brief.Brief;
 import boughwright.brief.ShopChoices;
 import boughwright.needs.AccentChoice;
+import boughwright.measure.Units;
 import boughwright.needs.Adjustments;
 import boughwright.needs.Advice;
 import boughwright.needs.Caution;
 import boughwright.needs.Climb;
 import boughwright.needs.Demand;
 import boughwright.needs.Density;
+import boughwright.needs.HouseNumber;
 import boughwright.needs.HouseRule;
 import boughwright.needs.LightLoad;
 import boughwright.needs.Need;
@@ -25,6 +27,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * One edition of the house rules, ready to be asked. Immutable and safe for several threads.
@@ -101,7 +104,7 @@ public final class Rulebook {
         }
         DmnTables tables = ((DmnCompilation.Sound) compiledTables[0]).tables();
         StyleRules rules = ((DrlCompilation.Sound) compiledRules).rules();
-        faults.addAll(Completeness.faults(tables, rules));
+        faults.addAll(Completeness.faults(tables, rules, edition.house()));
         return faults.isEmpty() ? new Opening.Open(new Rulebook(edition, tables, rules)) : new Opening.Faulty(faults);
     }
 
@@ -133,14 +136,15 @@ public final class Rulebook {
 
     /** What the tree needs, and what the house asks of the kit. */
     public Needs needs(Brief brief, Adjustments adjustments) {
-        List<Need> needs = Sizer.needs(sizing, brief, adjustments);
+        List<Need> needs = Sizer.needs(sizing, brief, adjustments, edition.house().count(HouseNumber.CLUSTER_FLOWERS));
         List<Object> facts = facts(brief);
-        List<HouseRule> demands = rules.run(facts, Demand.class).stream().map(f -> new HouseRule(f.fact(), reason(f.rule()))).toList();
-        RibbonMeasures ribbon = rules.run(facts, RibbonMeasures.class).stream().map(Finding::fact).findFirst()
+        List<Finding<Object>> findings = rules.run(facts, Object.class);
+        List<HouseRule> demands = findings.stream().filter(f -> f.fact() instanceof Demand)
+                .map(f -> new HouseRule((Demand) f.fact(), reason(f.rule(), brief.units()))).toList();
+        RibbonMeasures ribbon = only(findings, RibbonMeasures.class).findFirst()
                 .orElseThrow(() -> new IllegalStateException("no rule gives the measures of a ribbon run for " + brief.tree()));
-        List<AccentChoice> accents = rules.run(facts, AccentChoice.class).stream().map(Finding::fact)
-                .sorted(Comparator.comparingDouble(AccentChoice::leastGap)).toList();
-        return new Needs(edition.id(), needs, demands, ribbon, accents);
+        List<AccentChoice> accents = only(findings, AccentChoice.class).sorted(Comparator.comparingDouble(AccentChoice::leastGap)).toList();
+        return new Needs(edition.id(), needs, demands, ribbon, accents, edition.house().weights());
     }
 
     /**
@@ -160,11 +164,16 @@ public final class Rulebook {
                 .map(f -> new Caution(f.rule().id(), f.fact().text(), f.fact().source())).toList();
     }
 
-    private static List<Object> facts(Brief brief) {
-        return new ArrayList<>(List.of(brief.tree(), brief.room(), brief.household(), brief.look(), brief.palette(), brief.abundance()));
+    private static <T> Stream<T> only(List<Finding<Object>> findings, Class<T> wanted) {
+        return findings.stream().map(Finding::fact).filter(wanted::isInstance).map(wanted::cast);
     }
 
-    private static Reason reason(RuleName rule) {
-        return new Reason(rule.sentence(), rule.id(), rule.sentence() + ".");
+    private List<Object> facts(Brief brief) {
+        return new ArrayList<>(List.of(edition.house(), brief.tree(), brief.room(), brief.household(), brief.look(), brief.palette(), brief.abundance()));
+    }
+
+    private Reason reason(RuleName rule, Units units) {
+        String sentence = edition.house().fill(rule.sentence(), units);
+        return new Reason(sentence, rule.id(), sentence + ".");
     }
 }

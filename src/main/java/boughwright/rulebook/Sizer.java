@@ -33,21 +33,23 @@ final class Sizer {
 
     static final List<String> DIAMETERS = List.copyOf(BALLS.keySet());
     static final List<String> SIZES = List.copyOf(FEATURES.keySet());
-    private static final int FACE_FLOWERS = 2;
 
     private final Sizing sizing;
     private final Brief brief;
     private final Adjustments adjustments;
+    private final int faceFlowers;
     private final List<Need> needs = new ArrayList<>();
 
-    private Sizer(Sizing sizing, Brief brief, Adjustments adjustments) {
+    private Sizer(Sizing sizing, Brief brief, Adjustments adjustments, int faceFlowers) {
         this.sizing = sizing;
         this.brief = brief;
         this.adjustments = adjustments;
+        this.faceFlowers = faceFlowers;
     }
 
-    static List<Need> needs(Sizing sizing, Brief brief, Adjustments adjustments) {
-        Sizer sizer = new Sizer(sizing, brief, adjustments);
+    /** @param faceFlowers in each grouping and each cluster, beside its two other stems */
+    static List<Need> needs(Sizing sizing, Brief brief, Adjustments adjustments, int faceFlowers) {
+        Sizer sizer = new Sizer(sizing, brief, adjustments, faceFlowers);
         sizer.lights();
         int groupings = sizer.whole(Layer.TOPPER, Role.GROUPING, Unit.GROUPING, sizing.size(Quantity.TOPPER_GROUPINGS, brief));
         sizer.stems(Layer.TOPPER, groupings, "need.stem.topper");
@@ -76,7 +78,7 @@ final class Sizer {
         whole(Layer.RIBBON, Role.ACCENT_RIBBON, Unit.ROLL, sizing.size(Quantity.ACCENT_RIBBON, brief));
     }
 
-    /** The four stems of a grouping or a cluster: the same products in both, so their needs share slots. */
+    /** The stems of a grouping or a cluster: the same products in both, so their needs share slots. */
     private void stems(Layer layer, int groups, String reasonKey) {
         Need whole = needs.get(needs.size() - 1);
         Reason reason = new Reason(whole.reason().rule(), whole.reason().row(),
@@ -84,7 +86,7 @@ final class Sizer {
         Sizing.Sized each = new Sizing.Sized(groups, reason);
         add(layer, Role.HEIGHT_STEM, "", 1, Unit.STEM, each, Optional.empty(), "height-stem");
         add(layer, Role.TEXTURE_STEM, "", 1, Unit.STEM, each, Optional.empty(), "texture-stem");
-        for (int style = 1; style <= FACE_FLOWERS; style++) {
+        for (int style = 1; style <= faceFlowers; style++) {
             add(layer, Role.FACE_FLOWER, "/" + style, style, Unit.STEM, each, Optional.empty(), "face-flower-" + style);
         }
     }

@@ -42,9 +42,10 @@ final class Sizing {
         return size(what, brief, Map.of());
     }
 
-    /** @param more inputs of the base table beside the height */
-    Sized size(Quantity what, Brief brief, Map<String, String> more) {
+    /** @param kind inputs of the base table beside the tree's and the scheme's own, such as a diameter */
+    Sized size(Quantity what, Brief brief, Map<String, String> kind) {
         Tree tree = brief.tree();
+        Map<String, String> more = words(brief, kind);
         TableAnswer base = base(what, feet(tree), more);
         TableAnswer policy = tables.ask(what.file(), "Policy", Map.of("height", feet(tree)));
         boolean girth = policy.flag("girth");
@@ -74,7 +75,8 @@ final class Sizing {
      *
      * @param diameter of one piece
      */
-    Sized sizeBySurface(Quantity what, Brief brief, Map<String, String> more, Length diameter) {
+    Sized sizeBySurface(Quantity what, Brief brief, Map<String, String> kind, Length diameter) {
+        Map<String, String> more = words(brief, kind);
         TableAnswer base = base(what, feet(brief.tree()), more);
         TableAnswer policy = tables.ask(what.file(), "Policy", Map.of("height", feet(brief.tree())));
         Factors factors = factors(what, brief);
@@ -83,6 +85,15 @@ final class Sizing {
         Rounded rounded = round(share * brief.tree().dressedArea() / disc, policy);
         String percent = BigDecimal.valueOf(share * 100).setScale(1, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
         return new Sized(rounded.quantity(), reason(what, brief, base, factors, policy, rounded, base.number().doubleValue() * brief.tree().dressedArea() / disc, 1, percent));
+    }
+
+    /** All words that a base table may ask for. */
+    private static Map<String, String> words(Brief brief, Map<String, String> kind) {
+        Map<String, String> words = new HashMap<>(kind);
+        words.put("fullness", brief.tree().fullness().word());
+        words.put("seen from", brief.tree().seenFrom().word());
+        words.put("abundance", brief.abundance().word());
+        return words;
     }
 
     private record Factors(TableAnswer fullness, TableAnswer seenFrom, TableAnswer abundance) {

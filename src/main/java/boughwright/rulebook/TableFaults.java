@@ -4,7 +4,9 @@ import boughwright.text.Text;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.kie.dmn.api.core.DMNMessage;
 import org.kie.dmn.api.core.DMNMessageType;
@@ -98,7 +100,7 @@ final class TableFaults {
             var rows = new TreeSet<>(before);
             rows.addAll(after);
             var where = words(gap);
-            add(rows, rows.isEmpty() ? Text.of("rulebook.gap.alone", where) : Text.of("rulebook.gap", listed(rows), rows.size(), where));
+            add(rows, rows.isEmpty() ? Text.of("rulebook.gap.alone", where) : Text.of("rulebook.gap", listed(rows), rows.size(), where), box(true, gap));
         }
 
         void overlap(Overlap overlap) {
@@ -106,12 +108,12 @@ final class TableFaults {
                 return;
             }
             var rows = new TreeSet<>(overlap.getRules());
-            add(rows, Text.of("rulebook.overlap", listed(rows), rows.size(), words(overlap.getOverlap())));
+            add(rows, Text.of("rulebook.overlap", listed(rows), rows.size(), words(overlap.getOverlap())), box(false, overlap.getOverlap()));
         }
 
-        private void add(TreeSet<Integer> rows, String message) {
+        private void add(TreeSet<Integer> rows, String message, RulebookFault.Box box) {
             int line = rows.isEmpty() ? table.line() : table.rows().get(rows.first() - 1).line();
-            faults.add(new RulebookFault(table.file(), line, table.name(), List.copyOf(rows), message));
+            faults.add(new RulebookFault(table.file(), line, table.name(), List.copyOf(rows), message, Optional.of(box)));
         }
 
         /** Rows whose number range ends where the gap begins, and rows whose range begins where it ends. */
@@ -132,6 +134,21 @@ final class TableFaults {
                     }
                 }
             }
+        }
+
+        private RulebookFault.Box box(boolean gap, Hyperrectangle box) {
+            var numbers = new TreeMap<String, NumberInterval>();
+            var words = new TreeMap<String, List<String>>();
+            for (int column = 0; column < Math.min(table.inputs().size(), box.getEdges().size()); column++) {
+                var input = table.inputs().get(column);
+                var edge = box.getEdges().get(column);
+                if (edge.getLowerBound().getValue() instanceof BigDecimal low && edge.getUpperBound().getValue() instanceof BigDecimal high) {
+                    numbers.put(input.name(), new NumberInterval(low, closedBelow(edge), high, closedAbove(edge)));
+                } else {
+                    words.put(input.name(), input.choices().stream().filter(edge::asRangeIncludes).toList());
+                }
+            }
+            return new RulebookFault.Box(gap, numbers, words);
         }
 
         /** The engine holds 8 and 8.0 to be different and then reports a box with nothing in it. */

@@ -14,13 +14,20 @@ import java.util.regex.Pattern;
  *
  * <p>Accepts the part of DMN that the rulebook uses: type definitions, input data, and decisions that are decision tables. Everything
  * else is a fault, because a function or an import can reach code outside the rulebook; drawings and other programs' extensions are
- * passed over.
+ * passed over, and reach the engine from a folder of the shop's own alone: what staff bring is written anew from its cells.
  */
 final class TableReader {
 
     /** A file's tables; {@code namespace} and {@code model} name it to the engine. */
-    record TableFile(String file, String text, String namespace, String model, List<WrittenTable> tables) {
+    record TableFile(String file, String text, String namespace, String model, String description, List<WrittenTable> tables) {
     }
+
+    /** Longer than any rulebook's file by far, and soon read. */
+    static final int LONGEST = 2_000_000;
+    /** DMN 1.2 to 1.6; what we use of it is the same in all. */
+    private static final Set<String> NAMESPACES = Set.of("http://www.omg.org/spec/DMN/20180521/MODEL/", "https://www.omg.org/spec/DMN/20191111/MODEL/",
+            "https://www.omg.org/spec/DMN/20211108/MODEL/", "https://www.omg.org/spec/DMN/20230324/MODEL/", "https://www.omg.org/spec/DMN/20240513/MODEL/");
+    private static final Pattern FEEL = Pattern.compile("(?i)feel|https?://www\\.omg\\.org/spec/DMN/\\d{8}/FEEL/");
 
     private static final Set<String> KNOWN = Set.of("definitions", "description", "itemDefinition", "itemComponent", "typeRef", "allowedValues",
             "typeConstraint", "text", "inputData", "variable", "decision", "question", "allowedAnswers", "informationRequirement", "requiredInput",
@@ -41,10 +48,18 @@ final class TableReader {
 
     /** Reads a file and adds what is wrong with it to {@code faults}; empty when nothing of it can be read. */
     static Optional<TableFile> read(String file, String text, List<RulebookFault> faults) {
+        if (text.length() > LONGEST) {
+            faults.add(RulebookFault.ofFile(file, 0, Text.of("rulebook.dmn.long", LONGEST / 1_000_000)));
+            return Optional.empty();
+        }
         try {
             var root = XmlElement.read(text);
             if (!root.name().equals("definitions")) {
                 faults.add(RulebookFault.ofFile(file, root.line(), Text.of("rulebook.dmn.root", root.name())));
+                return Optional.empty();
+            }
+            if (!NAMESPACES.contains(root.namespace())) {
+                faults.add(RulebookFault.ofFile(file, root.line(), Text.of("rulebook.dmn.namespace", root.namespace())));
                 return Optional.empty();
             }
             return Optional.of(new TableReader(file, faults).file(root, text));
@@ -66,15 +81,21 @@ final class TableReader {
         if (tables.isEmpty()) {
             faults.add(RulebookFault.ofFile(file, 0, Text.of("rulebook.dmn.empty")));
         }
-        return new TableFile(file, text, root.attribute("namespace"), root.attribute("name"), List.copyOf(tables));
+        return new TableFile(file, text, root.attribute("namespace"), root.attribute("name"), root.textAt("description"), List.copyOf(tables));
     }
 
     private void refuseUnknown(XmlElement element) {
+        for (var language : List.of("expressionLanguage", "typeLanguage")) {
+            var named = element.attribute(language);
+            if (!named.isEmpty() && !FEEL.matcher(named).matches()) {
+                faults.add(RulebookFault.ofFile(file, element.line(), Text.of("rulebook.dmn.language", named)));
+            }
+        }
         for (var child : element.children()) {
             if (PASSED_OVER.contains(child.name())) {
                 continue;
             }
-            if (!KNOWN.contains(child.name())) {
+            if (!KNOWN.contains(child.name()) || !child.namespace().equals(element.namespace())) {
                 faults.add(RulebookFault.ofFile(file, child.line(), Text.of("rulebook.dmn.element", child.name())));
             } else {
                 refuseUnknown(child);

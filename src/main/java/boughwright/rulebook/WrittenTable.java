@@ -66,6 +66,11 @@ public record WrittenTable(String file, int line, String name, List<Input> input
     public record Row(int number, int line, List<String> inputs, List<String> outputs, List<String> notes) {
     }
 
+    /** The words of an input cell such as {@code "corner", "wall"}; none when it holds something else. */
+    public static List<String> words(String cell) {
+        return TableReader.texts(cell).orElse(List.of());
+    }
+
     /** The sentence of the row's "reason" column; empty when the table has none. */
     public String reason(Row row) {
         int column = notes.indexOf(REASON);

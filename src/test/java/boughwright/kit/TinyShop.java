@@ -85,7 +85,7 @@ final class TinyShop {
     }
 
     Needs needs() {
-        return new Needs("test", needs, rules, new RibbonMeasures(0.2, 0.6, 0.3, 0.3), List.of());
+        return new Needs("test", needs, rules, new RibbonMeasures(0.2, 0.6, 0.3, 0.3, 4, 4), List.of(), Map.of());
     }
 
     Catalogue catalogue() {

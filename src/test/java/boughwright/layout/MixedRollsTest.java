@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 /** Body ribbons from rolls of different length. */
 class MixedRollsTest {
 
-    private static final RibbonMeasures MEASURES = new RibbonMeasures(0.2032, 0.6096, 0.3048, 0.3048);
+    private static final RibbonMeasures MEASURES = new RibbonMeasures(0.2032, 0.6096, 0.3048, 0.3048, 4, 4);
 
     private static Product ribbon(Role role, double yards) {
         Product p = ProposalFixture.small().catalogue().inRole(role).get(0);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -13,7 +14,7 @@ class NeedsTest {
     private final Needs needs = new Needs("winter", List.of(need("topper/grouping", Layer.TOPPER, Role.GROUPING, 3), need("topper/height-stem", Layer.TOPPER, Role.HEIGHT_STEM, 3),
             need("florals/spray/1", Layer.FLORALS, Role.SPRAY, 9), need("florals/spray/2", Layer.FLORALS, Role.SPRAY, 4), need("florals/single-flower", Layer.FLORALS, Role.SINGLE_FLOWER, 0)),
             List.of(new HouseRule(new Demand.Shares(0.6, 0.3, 0.1), WHY), new HouseRule(new Demand.Narrower(Role.OVERLAY_RIBBON, Role.BASE_RIBBON), WHY)),
-            new RibbonMeasures(0.2, 0.6, 0.3, 0.3), List.of());
+            new RibbonMeasures(0.2, 0.6, 0.3, 0.3, 4, 4), List.of(), Map.of());
 
     @Test
     void what_is_made_of_other_pieces_and_what_is_none_is_not_bought() {

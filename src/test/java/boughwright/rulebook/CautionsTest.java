@@ -73,7 +73,7 @@ class CautionsTest {
     @Test
     void heat_near_the_tree_asks_for_three_feet() {
         Brief near = RulebookFixture.briefWith("9 ft", List.of(), "\"room\": {\"nearHeat\": true}");
-        assertThat(text("C-20", cautions(near, FROM_THE_FLOOR))).contains("at least three feet").contains("way out");
+        assertThat(text("C-20", cautions(near, FROM_THE_FLOOR))).contains("at least 3 ft (91 cm)").contains("way out");
     }
 
     @Test
@@ -86,7 +86,7 @@ class CautionsTest {
     @Test
     void toddlers_and_pets_each_bring_their_own_caution() {
         Brief both = RulebookFixture.briefWith("9 ft", List.of(), "\"household\": {\"toddlers\": true, \"pets\": true}");
-        assertThat(text("C-01", cautions(both, FROM_THE_FLOOR))).contains("glass").contains("1.2 m");
+        assertThat(text("C-01", cautions(both, FROM_THE_FLOOR))).contains("glass").contains("above 4 ft (1.22 m)");
         assertThat(text("C-02", cautions(both, FROM_THE_FLOOR))).contains("tinsel").contains("cat");
         assertThat(ids(cautions(RulebookFixture.brief("9 ft"), FROM_THE_FLOOR))).doesNotContain("C-01", "C-02");
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boughwright.brief.Brief;
 import boughwright.needs.Climb;
+import boughwright.needs.Demand;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -18,7 +19,8 @@ class EdgesInAnyUnitTest {
     void the_same_tree_is_under_the_same_rules_in_whatever_unit_it_was_measured(int inches) {
         Brief feet = RulebookFixture.brief(inches / 12.0 + " ft");
         for (String height : List.of(inches + " in", String.format(Locale.ROOT, "%.2f cm", inches * 2.54), String.format(Locale.ROOT, "%.4f m", inches * 0.0254))) {
-            assertThat(RulebookFixture.needs(RulebookFixture.brief(height)).rules()).as(height).isEqualTo(RulebookFixture.needs(feet).rules());
+            assertThat(RulebookFixture.needs(RulebookFixture.brief(height)).demands(Demand.class)).as(height)
+                    .isEqualTo(RulebookFixture.needs(feet).demands(Demand.class));
         }
     }
 

@@ -92,7 +92,7 @@ class NothingFallsTest {
     private static Step step(Length height, Length diameter, Fullness fullness, SeenFrom seenFrom, Abundance abundance) {
         Tree tree = new Tree(height, diameter, fullness, seenFrom, false, false);
         Map<String, Integer> quantities = new TreeMap<>();
-        for (Need need : Sizer.needs(SIZING, ANY.withTree(tree).withAbundance(abundance), Adjustments.NONE)) {
+        for (Need need : Sizer.needs(SIZING, ANY.withTree(tree).withAbundance(abundance), Adjustments.NONE, 2)) {
             quantities.put(need.id(), need.quantity());
         }
         return new Step(tree, abundance, quantities);

@@ -45,7 +45,7 @@ final class RuleCases {
         cases.add(new Case("S-24", List.of(tree("5 ft")), List.of(tree("4 ft 11 in"))));
         cases.add(new Case("S-25", List.of(tree("4 ft 11 in")), List.of(tree("5 ft"))));
         // What holds for any tree and any palette stays silent only where there is none.
-        for (String id : List.of("S-03", "S-04", "S-10", "S-11", "S-13", "S-14", "S-16", "S-20", "S-21", "S-22", "S-23", "S-26", "S-27", "S-28", "C-13")) {
+        for (String id : List.of("S-03", "S-04", "S-10", "S-11", "S-13", "S-14", "S-16", "S-18", "S-20", "S-21", "S-22", "S-23", "S-26", "S-27", "S-28", "C-13")) {
             cases.add(new Case(id, List.of(tree("9 ft")), List.of(palette(), BARE_ROOM)));
         }
         for (String id : List.of("S-30", "S-31", "S-32", "S-33", "S-34", "S-35", "S-36")) {

@@ -3,6 +3,7 @@ package boughwright.rulebook;
 import boughwright.brief.Brief;
 import boughwright.brief.BriefFixture;
 import boughwright.needs.Adjustments;
+import boughwright.needs.House;
 import boughwright.needs.Needs;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -42,6 +43,11 @@ public final class RulebookFixture {
 
     public static Rulebook shipped() {
         return Opened.RULEBOOK;
+    }
+
+    /** The numbers and words of the shipped edition, which most rules read. */
+    public static House house() {
+        return shipped().edition().house();
     }
 
     /** The shipped style and safety rules by themselves, to be run over facts of one's own. */
