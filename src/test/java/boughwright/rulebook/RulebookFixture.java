@@ -55,6 +55,13 @@ public final class RulebookFixture {
         return Compiled.RULES;
     }
 
+    /** Every file of the rulebook by its path. */
+    public static SortedMap<String, String> texts() {
+        SortedMap<String, String> texts = new TreeMap<>();
+        List.of(".json", ".dmn", ".drl").forEach(ending -> texts.putAll(files(ending)));
+        return texts;
+    }
+
     /** Every file of the rulebook with this ending, listed in the edition or not: its text by its path. */
     static SortedMap<String, String> files(String ending) {
         try (var files = Files.walk(FOLDER)) {
