@@ -55,12 +55,16 @@ class ArchitectureTest {
         allow("athome", "text measure needs catalogue layout plan drawing proposal rulebook brief kit", "org.springframework.stereotype.Component", JACKSON);
         allow("document", "text measure colour brief needs rulebook catalogue kit layout plan drawing proposal", "com.vaadin.flow.component.UI",
                 "com.openhtmltopdf", "org.apache.pdfbox", "org.apache.fontbox", "de.rototor.pdfbox", "org.apache.batik", "org.w3c", "org.xml");
-        allow("consultation", "text brief needs catalogue proposal rulebook", "com.vaadin.flow.component.UI", "com.fasterxml.jackson", "org.springframework",
-                "org.slf4j");
+        allow("house", "text measure colour brief needs rulebook catalogue kit layout plan proposal", "org.springframework.stereotype.Component", JACKSON);
+        allow("storage", "", "boughwright.text.Text", "org.springframework");
+        allow("publishing", "text measure brief needs rulebook catalogue kit proposal house storage", "boughwright.consultation.Saved",
+                "com.fasterxml.jackson", "org.springframework", "org.slf4j");
+        allow("consultation", "text brief needs catalogue proposal rulebook publishing storage", "com.vaadin.flow.component.UI", "com.fasterxml.jackson",
+                "org.springframework");
         allow("cli", "text measure brief needs rulebook catalogue kit layout plan drawing proposal document", "org.springframework.jdbc.core.JdbcTemplate");
-        allow("api", "text measure brief needs rulebook catalogue kit plan drawing proposal document consultation athome", "com.vaadin.flow.component.UI",
+        allow("api", "text measure brief needs rulebook catalogue kit plan drawing proposal document publishing consultation athome", "com.vaadin.flow.component.UI",
                 "org.springframework", "io.swagger");
-        allow("ui", "text measure colour brief needs rulebook catalogue kit layout plan drawing proposal consultation athome", "java.sql.Connection",
+        allow("ui", "text measure colour brief needs rulebook catalogue kit layout plan drawing proposal house publishing consultation athome", "java.sql.Connection",
                 "com.vaadin", "com.fasterxml.jackson", "jakarta.servlet.http", "elemental.json");
     }
 
@@ -73,7 +77,7 @@ class ArchitectureTest {
         List<String> prefixes = new ArrayList<>(allowed.libraries());
         allowed.own().forEach(p -> prefixes.add("boughwright." + p));
         prefixes.add("boughwright." + name);
-        boolean database = name.equals("consultation");
+        boolean database = List.of("consultation", "publishing", "storage").contains(name);
         return classes().that().resideInAPackage("boughwright." + name + "..").should().onlyDependOnClassesThat(
                 describe("are of the JDK or of " + prefixes, (JavaClass c) -> of(c.getPackageName(), prefixes) || jdk(c, database)))
                 .allowEmptyShould(false);

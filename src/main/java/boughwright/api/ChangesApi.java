@@ -3,7 +3,6 @@ package boughwright.api;
 import boughwright.consultation.Consultations;
 import boughwright.consultation.Reopened;
 import boughwright.consultation.Saved;
-import boughwright.consultation.ShopDoor;
 import boughwright.needs.Adjustments;
 import boughwright.proposal.AdjustmentsJson;
 import boughwright.proposal.Designer;
@@ -29,11 +28,9 @@ class ChangesApi {
 
     private static final int LONGEST = 100_000;
 
-    private final ShopDoor shop;
     private final Consultations consultations;
 
-    ChangesApi(ShopDoor shop, Consultations consultations) {
-        this.shop = shop;
+    ChangesApi(Consultations consultations) {
         this.consultations = consultations;
     }
 
@@ -54,11 +51,11 @@ class ChangesApi {
         if (text.length() > LONGEST) {
             return ProposalsApi.problem(HttpStatus.PAYLOAD_TOO_LARGE, "changes", Text.of("api.bad-changes.title"), Text.of("api.too-long", LONGEST));
         }
-        Designer designer = shop.designer();
-        Optional<Reopened> reopened = consultations.reopen(code, designer);
+        Optional<Reopened> reopened = consultations.reopen(code);
         if (reopened.isEmpty()) {
             return ProposalsApi.problem(HttpStatus.NOT_FOUND, "code", Text.of("api.no-code.title"), Text.of("api.no-code", code));
         }
+        Designer designer = reopened.get().designer();
         AdjustmentsJson.Reading reading = AdjustmentsJson.read(text, designer.rulebook().choices().currency(), designer.catalogue());
         if (reading instanceof AdjustmentsJson.Reading.Faulty faulty) {
             return ProposalsApi.problem(faulty.faults());

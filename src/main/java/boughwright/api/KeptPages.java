@@ -3,7 +3,6 @@ package boughwright.api;
 import boughwright.consultation.Consultations;
 import boughwright.consultation.Reopened;
 import boughwright.consultation.Saved;
-import boughwright.consultation.ShopDoor;
 import boughwright.proposal.Outcome;
 import boughwright.proposal.Proposal;
 import boughwright.text.Text;
@@ -18,17 +17,15 @@ import org.springframework.stereotype.Component;
 @Component
 class KeptPages {
 
-    private final ShopDoor shop;
     private final Consultations consultations;
 
-    KeptPages(ShopDoor shop, Consultations consultations) {
-        this.shop = shop;
+    KeptPages(Consultations consultations) {
         this.consultations = consultations;
     }
 
     /** A page of the proposal as it is now; the conflict or the faults where there is none. */
     ResponseEntity<?> page(String code, MediaType type, BiFunction<Saved, Proposal, ?> page) {
-        Optional<Reopened> reopened = consultations.reopen(code, shop.designer());
+        Optional<Reopened> reopened = consultations.reopen(code);
         if (reopened.isEmpty()) {
             return ProposalsApi.problem(HttpStatus.NOT_FOUND, "code", Text.of("api.no-code.title"), Text.of("api.no-code", code));
         }

@@ -3,7 +3,7 @@ package boughwright.api;
 import boughwright.brief.BriefFault;
 import boughwright.consultation.Consultations;
 import boughwright.consultation.Saved;
-import boughwright.consultation.ShopDoor;
+import boughwright.publishing.ShopDoor;
 import boughwright.needs.Adjustments;
 import boughwright.proposal.Designer;
 import boughwright.proposal.Outcome;

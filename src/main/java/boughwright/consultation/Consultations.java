@@ -4,18 +4,18 @@ import boughwright.proposal.AdjustmentsJson;
 import boughwright.proposal.Designer;
 import boughwright.proposal.Outcome;
 import boughwright.proposal.ProposalJson;
+import boughwright.publishing.ShopDoor;
+import boughwright.storage.Settling;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
-import javax.sql.DataSource;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.jdbc.datasource.DataSourceUtils;
 import org.springframework.stereotype.Repository;
 
 /** All saved consultations. What a method has saved and returned survives the loss of the process. */
@@ -26,11 +26,13 @@ public class Consultations {
     private static final int TRIES = 50;
 
     private final JdbcClient database;
-    private final boolean h2;
+    private final Settling settling;
+    private final ShopDoor shop;
 
-    Consultations(JdbcClient database, DataSource source) {
+    Consultations(JdbcClient database, Settling settling, ShopDoor shop) {
         this.database = database;
-        this.h2 = isH2(source);
+        this.settling = settling;
+        this.shop = shop;
     }
 
     /** Saves under a new code. */
@@ -59,16 +61,18 @@ public class Consultations {
     }
 
     /**
-     * Works a kept consultation out again. What comes of it is what was kept, unless catalogue, stock or house rules have changed
-     * since: then it is kept as a new revision, so that screen, print and interface always show the same.
+     * Works a kept consultation out again, under the edition of the house rules that it was made with. What comes of it is what was
+     * kept, unless catalogue or stock have changed since: then it is kept as a new revision, so that screen, print and interface
+     * always show the same.
      */
-    public Optional<Reopened> reopen(String code, Designer designer) {
+    public Optional<Reopened> reopen(String code) {
         return open(code).map(saved -> {
+            Designer designer = shop.designer(saved.edition());
             Outcome outcome = designer.propose(saved.brief(), saved.adjustments(), saved.seed());
             if (outcome instanceof Outcome.BadBrief || text(saved.code(), outcome).equals(saved.proposal())) {
-                return new Reopened(saved, outcome, false);
+                return new Reopened(saved, designer, outcome, false);
             }
-            return new Reopened(go(saved.code(), saved.brief(), outcome), outcome, true);
+            return new Reopened(go(saved.code(), saved.brief(), outcome), designer, outcome, true);
         });
     }
 
@@ -84,21 +88,31 @@ public class Consultations {
                 .param("code", c).param("revision", revision).query(Consultations::row).optional());
     }
 
+    /** The newest revision of those consultations that were changed last, the latest first. */
+    public List<Saved> newest(int most) {
+        return database.sql("""
+                        select p.* from proposal p
+                        join (select code, max(revision) as revision from proposal group by code) last on p.code = last.code and p.revision = last.revision
+                        order by p.made_at desc, p.code fetch first :most rows only""")
+                .param("most", most).query(Consultations::row).list();
+    }
+
     private Saved save(String code, int revision, String brief, Outcome outcome) {
         if (outcome instanceof Outcome.BadBrief) {
             throw new IllegalArgumentException("a brief with faults is not saved");
         }
         Saved saved = outcome instanceof Outcome.Made made
-                ? new Saved(code, revision, brief, made.proposal().adjustments(), made.proposal().seed(), true, text(code, outcome))
+                ? new Saved(code, revision, brief, made.proposal().adjustments(), made.proposal().seed(), true, text(code, outcome),
+                        made.proposal().edition().id())
                 : new Saved(code, revision, brief, ((Outcome.NoKitFits) outcome).adjustments(), ((Outcome.NoKitFits) outcome).seed(), false,
-                        text(code, outcome));
+                        text(code, outcome), ((Outcome.NoKitFits) outcome).edition().id());
         database.sql("""
-                        insert into proposal (code, revision, made_at, brief, adjustments, seed, outcome, proposal)
-                        values (:code, :revision, :made, :brief, :adjustments, :seed, :outcome, :proposal)""")
+                        insert into proposal (code, revision, made_at, brief, adjustments, seed, outcome, proposal, edition)
+                        values (:code, :revision, :made, :brief, :adjustments, :seed, :outcome, :proposal, :edition)""")
                 .param("code", code).param("revision", revision).param("made", LocalDateTime.now(ZoneOffset.UTC)).param("brief", brief)
                 .param("adjustments", AdjustmentsJson.of(saved.adjustments()).toString()).param("seed", saved.seed()).param("outcome", saved.fits() ? "kit" : "conflict")
-                .param("proposal", saved.proposal()).update();
-        settle();
+                .param("proposal", saved.proposal()).param("edition", saved.edition()).update();
+        settling.settle();
         return saved;
     }
 
@@ -115,26 +129,8 @@ public class Consultations {
         return ProposalJson.text(coded);
     }
 
-    /** H2 may keep a commit in its own memory for a moment; a checkpoint puts it on the disk. */
-    private void settle() {
-        if (h2) {
-            database.sql("checkpoint sync").update();
-        }
-    }
-
-    private static boolean isH2(DataSource source) {
-        Connection connection = DataSourceUtils.getConnection(source);
-        try {
-            return connection.getMetaData().getDatabaseProductName().equals("H2");
-        } catch (SQLException e) {
-            throw new IllegalStateException("the database does not say what it is", e);
-        } finally {
-            DataSourceUtils.releaseConnection(connection, source);
-        }
-    }
-
     private static Saved row(ResultSet row, int number) throws SQLException {
         return new Saved(row.getString("code"), row.getInt("revision"), row.getString("brief"), AdjustmentsJson.stored(row.getString("adjustments")),
-                row.getLong("seed"), row.getString("outcome").equals("kit"), row.getString("proposal"));
+                row.getLong("seed"), row.getString("outcome").equals("kit"), row.getString("proposal"), row.getString("edition"));
     }
 }

@@ -10,8 +10,9 @@ import boughwright.needs.Adjustments;
  * @param brief the customer's JSON
  * @param fits whether a kit was found
  * @param proposal the proposal as JSON, or the conflict
+ * @param edition id of the edition of the house rules that it was made with
  */
-public record Saved(String code, int revision, String brief, Adjustments adjustments, long seed, boolean fits, String proposal) {
+public record Saved(String code, int revision, String brief, Adjustments adjustments, long seed, boolean fits, String proposal, String edition) {
 
     /** The code as it is shown and said: {@code KELP 4 MOSS}. */
     public String spoken() {

@@ -95,8 +95,11 @@ public final class Designer {
         return new Outcome.Made(proposal(asked.all(), adjustments, ((KitOutcome.Found) outcome).kit(), seed));
     }
 
-    /** The proposal when one can be made; no conflict is looked for. */
-    Optional<Proposal> ifPossible(Brief brief, Adjustments adjustments, long seed, Patience patience) {
+    /** The proposal when one can be made; no conflict is looked for, and a brief that names products which are gone has none. */
+    public Optional<Proposal> ifPossible(Brief brief, Adjustments adjustments, long seed, Patience patience) {
+        if (!unknownOwned(brief).isEmpty()) {
+            return Optional.empty();
+        }
         KitRequest request = new AskedFor(rulebook, catalogue, brief, adjustments).all();
         return solver.best(request, patience).map(kit -> proposal(request, adjustments, kit, seed));
     }

@@ -1,5 +1,6 @@
 package boughwright.proposal;
 
+import boughwright.catalogue.Catalogue;
 import boughwright.catalogue.CatalogueFault;
 import boughwright.catalogue.CatalogueReader;
 import boughwright.catalogue.CatalogueReading;
@@ -49,13 +50,33 @@ public final class Shop {
             return new Opening.BadRulebook(faulty.faults());
         }
         Rulebook rulebook = ((Rulebook.Opening.Open) opening).rulebook();
+        Goods goods = goods(rulebook, catalogue);
+        return goods instanceof Goods.Faulty faulty
+                ? new Opening.BadCatalogue(faulty.faults())
+                : new Opening.Open(new Designer(rulebook, ((Goods.Read) goods).catalogue(), new KitSolver()));
+    }
+
+    /** What came of reading a catalogue. */
+    public sealed interface Goods {
+
+        record Read(Catalogue catalogue) implements Goods {
+        }
+
+        record Faulty(List<CatalogueFault> faults) implements Goods {
+        }
+    }
+
+    /**
+     * @param rulebook whose looks and currency the catalogue keeps to
+     * @param catalogue CSV file; empty for the demo shop's season
+     * @throws IOException when the file is missing or cannot be read as UTF-8 text
+     */
+    public static Goods goods(Rulebook rulebook, Optional<Path> catalogue) throws IOException {
         CatalogueReader reader = new CatalogueReader(
                 rulebook.choices().looks().stream().map(l -> l.id()).collect(Collectors.toSet()), rulebook.choices().currency());
         try (Reader csv = catalogue.isPresent() ? Files.newBufferedReader(catalogue.get()) : stream("catalogue-samples/season.csv")) {
             CatalogueReading reading = reader.read(csv);
-            return reading instanceof CatalogueReading.Faulty faulty
-                    ? new Opening.BadCatalogue(faulty.faults())
-                    : new Opening.Open(new Designer(rulebook, ((CatalogueReading.Read) reading).catalogue(), new KitSolver()));
+            return reading instanceof CatalogueReading.Faulty faulty ? new Goods.Faulty(faulty.faults()) : new Goods.Read(((CatalogueReading.Read) reading).catalogue());
         }
     }
 

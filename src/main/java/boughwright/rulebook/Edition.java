@@ -39,7 +39,7 @@ public record Edition(String id, String title, String shop, List<String> sizing,
      * @throws JsonProcessingException when the text is no JSON
      * @throws IllegalArgumentException when something is missing or wrong; the message says what
      */
-    static Edition read(String json) throws JsonProcessingException {
+    public static Edition read(String json) throws JsonProcessingException {
         JsonNode root = JSON.readTree(json);
         List<Palette> palettes = new ArrayList<>();
         for (JsonNode p : root.required("palettes")) {

@@ -108,6 +108,32 @@ public final class Rulebook {
         return faults.isEmpty() ? new Opening.Open(new Rulebook(edition, tables, rules)) : new Opening.Faulty(faults);
     }
 
+    /**
+     * Compiles rule files by themselves, to be shared by several editions.
+     *
+     * @param texts the text of each file by its path
+     */
+    public static DrlCompilation rules(Map<String, String> texts) {
+        return new DrlCompiler().compile(texts);
+    }
+
+    /** Reads {@code edition.json} and the tables that it lists and joins them with rules that are compiled already; its rule files are not read. */
+    public static Opening open(Source source, StyleRules rules) throws IOException {
+        Edition edition;
+        try {
+            edition = Edition.read(source.read("edition.json"));
+        } catch (JsonProcessingException | IllegalArgumentException e) {
+            return new Opening.Faulty(List.of(RulebookFault.ofFile("edition.json", 0, Text.of("rulebook.edition", e.getMessage()))));
+        }
+        DmnCompilation compiled = new DmnCompiler().compile(texts(source, edition.sizing()));
+        if (compiled instanceof DmnCompilation.Faulty faulty) {
+            return new Opening.Faulty(faulty.faults());
+        }
+        DmnTables tables = ((DmnCompilation.Sound) compiled).tables();
+        List<RulebookFault> faults = Completeness.faults(tables, rules, edition.house());
+        return faults.isEmpty() ? new Opening.Open(new Rulebook(edition, tables, rules)) : new Opening.Faulty(faults);
+    }
+
     private static Map<String, String> texts(Source source, List<String> paths) throws IOException {
         Map<String, String> texts = new TreeMap<>();
         for (String path : paths) {
@@ -127,6 +153,11 @@ public final class Rulebook {
     /** The tables as they are written, for those who want to read or check them. */
     public DmnTables tables() {
         return tables;
+    }
+
+    /** The style and safety rules, to be joined with the tables of another edition. */
+    public StyleRules styleRules() {
+        return rules;
     }
 
     /** Every style and safety rule by id. */

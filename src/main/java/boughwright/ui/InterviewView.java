@@ -5,7 +5,7 @@ import boughwright.brief.Owned;
 import boughwright.consultation.Consultations;
 import boughwright.consultation.Reopened;
 import boughwright.consultation.Saved;
-import boughwright.consultation.ShopDoor;
+import boughwright.publishing.ShopDoor;
 import boughwright.drawing.RoomPicture;
 import boughwright.drawing.TreeShape;
 import boughwright.measure.Length;
@@ -48,20 +48,29 @@ class InterviewView extends Screen implements HasDynamicTitle {
     private final NativeButton back;
     private final NativeButton next;
     private final NativeButton units;
+    private Designer designer;
     private boolean whyOpen;
 
     InterviewView(ShopDoor shop, Consultations consultations) {
         super("interview");
         this.shop = shop;
         this.consultations = consultations;
-        this.interview = new Interview(() -> shop.designer().rulebook().choices());
-        this.pages = new QuestionPages(interview.answers(), shop, this::answered, this::open, this::lastYear);
+        this.interview = new Interview(() -> designer().rulebook().choices());
+        this.pages = new QuestionPages(interview.answers(), this::designer, this::answered, this::open, this::lastYear);
         back = Controls.button(Text.of("interview.back"), "quiet", this::back);
         next = Controls.button("", "strong", this::next);
         units = Controls.pill("", false, this::switchUnits);
         units.getElement().removeAttribute("aria-pressed");
         add(header(), body(), footer());
         show();
+    }
+
+    /** The shop as it was when the interview began, whatever is published meanwhile. */
+    private Designer designer() {
+        if (designer == null) {
+            designer = shop.designer();
+        }
+        return designer;
     }
 
     @Override
@@ -133,7 +142,7 @@ class InterviewView extends Screen implements HasDynamicTitle {
 
     private void finish() {
         String brief = interview.answers().brief();
-        Outcome outcome = shop.designer().propose(brief, Adjustments.NONE, Designer.SEED);
+        Outcome outcome = designer().propose(brief, Adjustments.NONE, Designer.SEED);
         if (outcome instanceof Outcome.BadBrief bad) {
             fault.setText(bad.faults().get(0).sentence());
             return;
@@ -158,7 +167,7 @@ class InterviewView extends Screen implements HasDynamicTitle {
         if (code.isBlank()) {
             return;
         }
-        Optional<Outcome.Made> made = consultations.reopen(code, shop.designer()).map(Reopened::outcome).filter(Outcome.Made.class::isInstance)
+        Optional<Outcome.Made> made = consultations.reopen(code).map(Reopened::outcome).filter(Outcome.Made.class::isInstance)
                 .map(Outcome.Made.class::cast);
         if (made.isEmpty()) {
             fault.setText(Text.of("api.no-code", code));

@@ -4,7 +4,7 @@ import boughwright.brief.Brief;
 import boughwright.brief.BriefFault;
 import boughwright.consultation.Consultations;
 import boughwright.consultation.Reopened;
-import boughwright.consultation.ShopDoor;
+import boughwright.publishing.ShopDoor;
 import boughwright.drawing.ProposalPicture;
 import boughwright.kit.Patience;
 import boughwright.proposal.Outcome;
@@ -62,13 +62,13 @@ abstract class PlanScreen extends Screen implements HasUrlParameter<String>, Has
 
     @Override
     public void setParameter(BeforeEvent event, @OptionalParameter String code) {
-        Optional<Reopened> reopened = code == null ? Optional.empty() : consultations.reopen(code, shop.designer());
+        Optional<Reopened> reopened = code == null ? Optional.empty() : consultations.reopen(code);
         if (reopened.isEmpty()) {
             sorry(Text.of("api.no-code.title"), List.of(Text.of("api.no-code", code == null ? "" : code)));
         } else if (reopened.get().outcome() instanceof Outcome.BadBrief bad) {
             sorry(Text.of("proposal.stale"), bad.faults().stream().map(BriefFault::sentence).toList());
         } else {
-            proposing = new Proposing(shop.designer(), consultations, reopened.get());
+            proposing = new Proposing(reopened.get().designer(), consultations, reopened.get());
             moved = reopened.get().moved();
             show();
         }

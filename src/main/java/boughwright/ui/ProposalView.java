@@ -2,7 +2,7 @@ package boughwright.ui;
 
 import boughwright.brief.Brief;
 import boughwright.consultation.Consultations;
-import boughwright.consultation.ShopDoor;
+import boughwright.publishing.ShopDoor;
 import boughwright.kit.Kit;
 import boughwright.layout.Moving;
 import boughwright.measure.Money;

@@ -7,7 +7,7 @@ import boughwright.brief.Palette;
 import boughwright.brief.SeenFrom;
 import boughwright.brief.ShopChoices;
 import boughwright.catalogue.Product;
-import boughwright.consultation.ShopDoor;
+import boughwright.proposal.Designer;
 import boughwright.drawing.DressedTree;
 import boughwright.measure.Money;
 import boughwright.measure.Units;
@@ -20,6 +20,7 @@ import com.vaadin.flow.data.value.ValueChangeMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /** What each question of the interview shows; answers go straight into {@link Answers}. */
 final class QuestionPages {
@@ -33,7 +34,7 @@ final class QuestionPages {
     private static final int MOST_FOUND = 8;
 
     private final Answers answers;
-    private final ShopDoor shop;
+    private final Supplier<Designer> shop;
     private final Runnable changed;
     private final Consumer<String> openCode;
     private final Consumer<String> lastYear;
@@ -44,7 +45,7 @@ final class QuestionPages {
      * @param openCode called with the code of a kept plan
      * @param lastYear called with the code of a plan whose pieces are the customer's by now
      */
-    QuestionPages(Answers answers, ShopDoor shop, Runnable changed, Consumer<String> openCode, Consumer<String> lastYear) {
+    QuestionPages(Answers answers, Supplier<Designer> shop, Runnable changed, Consumer<String> openCode, Consumer<String> lastYear) {
         this.answers = answers;
         this.shop = shop;
         this.changed = changed;
@@ -70,7 +71,7 @@ final class QuestionPages {
     }
 
     private ShopChoices choices() {
-        return shop.designer().rulebook().choices();
+        return shop.get().rulebook().choices();
     }
 
     private void answer(Runnable change) {
@@ -251,7 +252,7 @@ final class QuestionPages {
         found.addClassName("found");
         if (!search.isBlank()) {
             String wanted = search.toLowerCase(Locale.ROOT);
-            List<Product> products = shop.designer().catalogue().products().stream()
+            List<Product> products = shop.get().catalogue().products().stream()
                     .filter(p -> p.name().toLowerCase(Locale.ROOT).contains(wanted) || p.sku().equalsIgnoreCase(wanted) || p.gtin().equals(wanted))
                     .limit(MOST_FOUND).toList();
             for (Product product : products) {
@@ -285,7 +286,7 @@ final class QuestionPages {
     }
 
     private Div ownedRow(String sku, int quantity) {
-        Product product = shop.designer().catalogue().product(sku).orElseThrow();
+        Product product = shop.get().catalogue().product(sku).orElseThrow();
         Div row = new Div(swatch(product), Controls.words(product.name(), "line-name"));
         row.add(new Stepper(quantity, product.name(), to -> answer(() -> {
             if (to <= 0) {

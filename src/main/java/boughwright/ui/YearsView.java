@@ -1,7 +1,7 @@
 package boughwright.ui;
 
 import boughwright.consultation.Consultations;
-import boughwright.consultation.ShopDoor;
+import boughwright.publishing.ShopDoor;
 import boughwright.proposal.Growth;
 import boughwright.proposal.Growth.Year;
 import boughwright.proposal.Proposal;

@@ -9,7 +9,7 @@ import boughwright.KioskFixture;
 import boughwright.consultation.Consultations;
 import boughwright.consultation.Reopened;
 import boughwright.consultation.Saved;
-import boughwright.consultation.ShopDoor;
+import boughwright.publishing.ShopDoor;
 import boughwright.needs.Adjustments;
 import boughwright.proposal.Outcome;
 import java.util.HashMap;

@@ -1,4 +1,4 @@
-package boughwright.consultation;
+package boughwright.storage;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -9,7 +9,7 @@ import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Profile;
 
-/** Keeps consultations in a file database in the folder {@code boughwright.data}, unless PostgreSQL is asked for. */
+/** Keeps everything in a file database in the folder {@code boughwright.data}, unless PostgreSQL is asked for. */
 @Configuration(proxyBeanMethods = false)
 @Profile("!postgresql")
 class Storage {

@@ -1,0 +1,178 @@
+package boughwright.publishing;
+
+import boughwright.storage.Settling;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.type.TypeReference;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/** All editions, which of them is live when, and what was done with them by whom. What a method has kept survives the loss of the process. */
+@Repository
+public class Editions {
+
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private final JdbcClient database;
+    private final TransactionTemplate transaction;
+    private final Settling settling;
+    private final Clock clock;
+
+    Editions(JdbcClient database, TransactionTemplate transaction, Settling settling, Clock clock) {
+        this.database = database;
+        this.transaction = transaction;
+        this.settling = settling;
+        this.clock = clock;
+    }
+
+    /** Today where the shop stands. */
+    public LocalDate today() {
+        return LocalDate.now(clock);
+    }
+
+    private LocalDateTime now() {
+        return LocalDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
+    }
+
+    /** The newest first. */
+    public List<KeptEdition> all() {
+        return database.sql("select * from edition order by number desc").query(Editions::edition).list();
+    }
+
+    public Optional<KeptEdition> edition(int number) {
+        return database.sql("select * from edition where number = :number").param("number", number).query(Editions::edition).optional();
+    }
+
+    public Optional<KeptEdition> edition(String id) {
+        return database.sql("select * from edition where id = :id").param("id", id).query(Editions::edition).optional();
+    }
+
+    /** The newest first. */
+    public List<Publication> publications() {
+        return database.sql("select * from publication order by id desc").query(Editions::publication).list();
+    }
+
+    /** What is live on a day; empty before the first publication. */
+    public Optional<Publication> live(LocalDate day) {
+        return publications().stream().filter(p -> !p.withdrawn() && !p.startsOn().isAfter(day))
+                .max(Comparator.comparing(Publication::startsOn).thenComparing(Publication::id));
+    }
+
+    /** What will go live later, the soonest first. */
+    public List<Publication> toCome(LocalDate day) {
+        return publications().stream().filter(p -> !p.withdrawn() && p.startsOn().isAfter(day)).sorted(Comparator.comparing(Publication::startsOn)).toList();
+    }
+
+    /** An id that no edition has, made of a title: {@code winter-26-second-thoughts}. */
+    public String freeId(String title) {
+        String plain = title.toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        String stem = plain.isEmpty() ? "edition" : plain.substring(0, Math.min(60, plain.length()));
+        String id = stem;
+        for (int i = 2; edition(id).isPresent(); i++) {
+            id = stem + "-" + i;
+        }
+        return id;
+    }
+
+    /**
+     * Keeps an edition and says that it goes live on a day, both or neither.
+     *
+     * @param edition whose number and time do not matter: they are given here
+     * @param startsOn empty to keep it without publishing it
+     * @return its number
+     */
+    int keep(KeptEdition edition, Optional<LocalDate> startsOn, String changes) {
+        int number = transaction.execute(status -> {
+            int next = next("edition", "number");
+            database.sql("""
+                            insert into edition (number, id, title, note, author, origin, based_on, made_at, texts, override)
+                            values (:number, :id, :title, :note, :author, :origin, :based, :made, :texts, :override)""")
+                    .param("number", next).param("id", edition.id()).param("title", edition.title()).param("note", edition.note())
+                    .param("author", edition.author()).param("origin", edition.origin().name()).param("based", edition.basedOn().orElse(null))
+                    .param("made", now()).param("texts", text(edition.texts())).param("override", edition.override()).update();
+            note(edition.author(), HouseEvent.Kind.KEPT, Optional.of(next), changes);
+            startsOn.ifPresent(day -> insertPublication(next, day, edition.author(), HouseEvent.Kind.PUBLISHED));
+            return next;
+        });
+        settling.settle();
+        return number;
+    }
+
+    /** An edition that is kept already goes live again from today on. */
+    void rollBack(int number, String author) {
+        transaction.executeWithoutResult(status -> insertPublication(number, today(), author, HouseEvent.Kind.ROLLED_BACK));
+        settling.settle();
+    }
+
+    /** A publication that has not begun does not take place. */
+    void withdraw(int publication, String author) {
+        transaction.executeWithoutResult(status -> {
+            database.sql("update publication set withdrawn = true where id = :id and starts_on > :today").param("id", publication).param("today", today()).update();
+            Optional<Integer> edition = publications().stream().filter(p -> p.id() == publication).map(Publication::edition).findFirst();
+            note(author, HouseEvent.Kind.WITHDRAWN, edition, "");
+        });
+        settling.settle();
+    }
+
+    private void insertPublication(int edition, LocalDate startsOn, String author, HouseEvent.Kind kind) {
+        database.sql("insert into publication (id, edition, starts_on, made_at, author, withdrawn) values (:id, :edition, :starts, :made, :author, false)")
+                .param("id", next("publication", "id")).param("edition", edition).param("starts", startsOn).param("made", now())
+                .param("author", author).update();
+        note(author, kind, Optional.of(edition), startsOn.toString());
+    }
+
+    /** Adds to what is told under "history". */
+    void note(String author, HouseEvent.Kind kind, Optional<Integer> edition, String words) {
+        database.sql("insert into house_event (id, made_at, author, what, edition, words) values (:id, :made, :author, :what, :edition, :words)")
+                .param("id", next("house_event", "id")).param("made", now()).param("author", author).param("what", kind.name())
+                .param("edition", edition.orElse(null)).param("words", words).update();
+    }
+
+    /** The newest first. */
+    public List<HouseEvent> history(int most) {
+        return database.sql("select * from house_event order by id desc fetch first :most rows only").param("most", most)
+                .query((row, i) -> new HouseEvent(row.getTimestamp("made_at").toLocalDateTime(), row.getString("author"),
+                        HouseEvent.Kind.valueOf(row.getString("what")), Optional.ofNullable((Integer) row.getObject("edition")), row.getString("words")))
+                .list();
+    }
+
+    private int next(String table, String column) {
+        return database.sql("select coalesce(max(" + column + "), 0) + 1 from " + table).query(Integer.class).single();
+    }
+
+    private static String text(SortedMap<String, String> texts) {
+        try {
+            return JSON.writeValueAsString(texts);
+        } catch (JsonProcessingException impossible) {
+            throw new IllegalStateException("an edition could not be written", impossible);
+        }
+    }
+
+    private static KeptEdition edition(ResultSet row, int index) throws SQLException {
+        try {
+            SortedMap<String, String> texts = JSON.readValue(row.getString("texts"), new TypeReference<TreeMap<String, String>>() { });
+            return new KeptEdition(row.getInt("number"), row.getString("id"), row.getString("title"), row.getString("note"), row.getString("author"),
+                    KeptEdition.Origin.valueOf(row.getString("origin")), Optional.ofNullable((Integer) row.getObject("based_on")),
+                    row.getTimestamp("made_at").toLocalDateTime(), texts, row.getString("override"));
+        } catch (JsonProcessingException broken) {
+            throw new IllegalStateException("edition " + row.getInt("number") + " could not be read", broken);
+        }
+    }
+
+    private static Publication publication(ResultSet row, int index) throws SQLException {
+        return new Publication(row.getInt("id"), row.getInt("edition"), row.getDate("starts_on").toLocalDate(),
+                row.getTimestamp("made_at").toLocalDateTime(), row.getString("author"), row.getBoolean("withdrawn"));
+    }
+}

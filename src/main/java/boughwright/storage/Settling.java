@@ -1,0 +1,39 @@
+package boughwright.storage;
+
+import java.sql.Connection;
+import java.sql.SQLException;
+import javax.sql.DataSource;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.datasource.DataSourceUtils;
+import org.springframework.stereotype.Component;
+
+/** Makes sure that what has been committed is on the disk. H2 may keep a commit in its own memory for a moment; PostgreSQL does not. */
+@Component
+public class Settling {
+
+    private final JdbcClient database;
+    private final boolean h2;
+
+    Settling(JdbcClient database, DataSource source) {
+        this.database = database;
+        this.h2 = isH2(source);
+    }
+
+    /** Returns when everything committed so far survives the loss of the process. Not within a transaction. */
+    public void settle() {
+        if (h2) {
+            database.sql("checkpoint sync").update();
+        }
+    }
+
+    private static boolean isH2(DataSource source) {
+        Connection connection = DataSourceUtils.getConnection(source);
+        try {
+            return connection.getMetaData().getDatabaseProductName().equals("H2");
+        } catch (SQLException e) {
+            throw new IllegalStateException("the database does not say what it is", e);
+        } finally {
+            DataSourceUtils.releaseConnection(connection, source);
+        }
+    }
+}
