@@ -62,7 +62,7 @@ public final class Comparison {
         Set<Integer> met = new LinkedHashSet<>();
         for (int i = 0; i < is.size(); i++) {
             if (partner[i] < 0) {
-                changes.add(new Change(sheet.topic(), sheet.title(), SheetCheck.gridTitle(grid.name()), i + 1, "", "", words(grid, is.get(i))));
+                changes.add(new Change(sheet.topic(), sheet.title(), Headings.grid(grid.name()), i + 1, "", "", words(grid, is.get(i))));
             } else {
                 met.add(partner[i]);
                 rows(sheet, grid, i + 1, was.get(partner[i]), is.get(i));
@@ -70,7 +70,7 @@ public final class Comparison {
         }
         for (int i = 0; i < was.size(); i++) {
             if (!met.contains(i)) {
-                changes.add(new Change(sheet.topic(), sheet.title(), SheetCheck.gridTitle(grid.name()), i + 1, "", words(grid, was.get(i)), ""));
+                changes.add(new Change(sheet.topic(), sheet.title(), Headings.grid(grid.name()), i + 1, "", words(grid, was.get(i)), ""));
             }
         }
     }
@@ -109,16 +109,16 @@ public final class Comparison {
     }
 
     private void rows(Sheet sheet, Grid grid, int number, GridRow was, GridRow is) {
-        String table = SheetCheck.gridTitle(grid.name());
-        changed(new Change(sheet.topic(), sheet.title(), table, number, SheetCheck.heading("from"), from(was), from(is)));
-        changed(new Change(sheet.topic(), sheet.title(), table, number, SheetCheck.heading("to"), to(was), to(is)));
+        String table = Headings.grid(grid.name());
+        changed(new Change(sheet.topic(), sheet.title(), table, number, Headings.column("from"), from(was), from(is)));
+        changed(new Change(sheet.topic(), sheet.title(), table, number, Headings.column("to"), to(was), to(is)));
         for (int c = 0; c < Math.min(grid.columns().size(), Math.min(was.choices().size(), is.choices().size())); c++) {
-            changed(new Change(sheet.topic(), sheet.title(), table, number, SheetCheck.heading(grid.columns().get(c).name()), choice(was, c), choice(is, c)));
+            changed(new Change(sheet.topic(), sheet.title(), table, number, Headings.column(grid.columns().get(c).name()), choice(was, c), choice(is, c)));
         }
         for (int c = 0; c < Math.min(grid.results().size(), Math.min(was.results().size(), is.results().size())); c++) {
-            changed(new Change(sheet.topic(), sheet.title(), table, number, SheetCheck.resultHeading(sheet, grid, grid.results().get(c)), result(grid, was, c), result(grid, is, c)));
+            changed(new Change(sheet.topic(), sheet.title(), table, number, Headings.result(sheet, grid, grid.results().get(c)), result(grid, was, c), result(grid, is, c)));
         }
-        changed(new Change(sheet.topic(), sheet.title(), table, number, SheetCheck.heading("reason"), was.reason(), is.reason()));
+        changed(new Change(sheet.topic(), sheet.title(), table, number, Headings.column("reason"), was.reason(), is.reason()));
     }
 
     private void changed(Change change) {

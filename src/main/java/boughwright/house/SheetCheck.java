@@ -109,7 +109,7 @@ final class SheetCheck {
                 Column column = grid.columns().get(c);
                 for (String word : row.choices().get(c)) {
                     if (!column.choices().contains(word)) {
-                        fault(grid.name(), i + 1, heading(column.name()), Text.of("house.cell.word", word, String.join(", ", column.choices())));
+                        fault(grid.name(), i + 1, Headings.column(column.name()), Text.of("house.cell.word", word, String.join(", ", column.choices())));
                     }
                 }
             }
@@ -128,27 +128,27 @@ final class SheetCheck {
         Optional<BigDecimal> from = end(grid, number, "from", heights.from());
         Optional<BigDecimal> to = end(grid, number, "to", heights.to());
         if (from.isPresent() && to.isPresent() && heights.interval().isEmpty()) {
-            fault(grid.name(), number, heading("to"), Text.of("house.cell.order", heights.to(), heights.from()));
+            fault(grid.name(), number, Headings.column("to"), Text.of("house.cell.order", heights.to(), heights.from()));
         }
     }
 
     private Optional<BigDecimal> end(Grid grid, int number, String column, String text) {
         if (text.isEmpty()) {
-            fault(grid.name(), number, heading(column), Text.of("house.cell.height-missing"));
+            fault(grid.name(), number, Headings.column(column), Text.of("house.cell.height-missing"));
             return Optional.empty();
         }
         Optional<BigDecimal> feet = Heights.feet(text);
         if (feet.isEmpty()) {
-            fault(grid.name(), number, heading(column), Text.of("house.cell.height", text));
+            fault(grid.name(), number, Headings.column(column), Text.of("house.cell.height", text));
         } else if (!Heights.ALLOWED.contains(feet.get())) {
-            fault(grid.name(), number, heading(column), Text.of("house.cell.height-beyond", text, shown(Heights.ALLOWED.from()), shown(Heights.ALLOWED.to())));
+            fault(grid.name(), number, Headings.column(column), Text.of("house.cell.height-beyond", text, shown(Heights.ALLOWED.from()), shown(Heights.ALLOWED.to())));
             return Optional.empty();
         }
         return feet;
     }
 
     private void result(Grid grid, Result result, String text, int number) {
-        String column = resultHeading(sheet, grid, result);
+        String column = Headings.result(sheet, grid, result);
         switch (result.kind()) {
             case NUMBER -> {
                 Optional<BigDecimal> value = NumberText.plain(text);
@@ -180,7 +180,7 @@ final class SheetCheck {
     }
 
     private void reason(Grid grid, GridRow row, int number) {
-        String column = heading("reason");
+        String column = Headings.column("reason");
         if (row.reason().isBlank()) {
             fault(grid.name(), number, column, Text.of("house.cell.reason-missing"));
         } else if (row.reason().length() > LONGEST_REASON) {
@@ -217,8 +217,8 @@ final class SheetCheck {
             gap(grid, box, heights, matching);
         } else {
             List<Integer> rows = fault.rows();
-            String column = heights.filter(h -> !everyHeight(h)).map(h -> heading("from"))
-                    .orElseGet(() -> box.words().keySet().stream().findFirst().map(SheetCheck::heading).orElse(""));
+            String column = heights.filter(h -> !everyHeight(h)).map(h -> Headings.column("from"))
+                    .orElseGet(() -> box.words().keySet().stream().findFirst().map(Headings::column).orElse(""));
             fault(grid.name(), rows.get(rows.size() - 1), column, Text.of("house.overlap", listed(rows), rows.size(), trees(grid, box)));
         }
     }
@@ -230,15 +230,15 @@ final class SheetCheck {
                 && !grid.rows().get(i).heights().any()).findFirst());
         String what = trees(grid, box);
         if (before.isPresent() && after.isPresent()) {
-            fault(grid.name(), before.get() + 1, heading("to"), Text.of("house.gap.between", String.valueOf(before.get() + 1), String.valueOf(after.get() + 1),
+            fault(grid.name(), before.get() + 1, Headings.column("to"), Text.of("house.gap.between", String.valueOf(before.get() + 1), String.valueOf(after.get() + 1),
                     what, edge(heights.get().to(), heights.get().toIncluded() ? "with" : "at"),
                     edge(heights.get().from(), heights.get().fromIncluded() ? "at" : "above")));
         } else if (before.isPresent()) {
-            fault(grid.name(), before.get() + 1, heading("to"), Text.of("house.gap.after", String.valueOf(before.get() + 1), what, shown(heights.get().to())));
+            fault(grid.name(), before.get() + 1, Headings.column("to"), Text.of("house.gap.after", String.valueOf(before.get() + 1), what, shown(heights.get().to())));
         } else if (after.isPresent()) {
-            fault(grid.name(), after.get() + 1, heading("from"), Text.of("house.gap.before", String.valueOf(after.get() + 1), what, shown(heights.get().from())));
+            fault(grid.name(), after.get() + 1, Headings.column("from"), Text.of("house.gap.before", String.valueOf(after.get() + 1), what, shown(heights.get().from())));
         } else {
-            String column = box.words().keySet().stream().findFirst().map(SheetCheck::heading).orElse(heading("from"));
+            String column = box.words().keySet().stream().findFirst().map(Headings::column).orElse(Headings.column("from"));
             fault(grid.name(), grid.rows().size(), column, Text.of("house.gap.alone", what));
         }
     }
@@ -276,7 +276,7 @@ final class SheetCheck {
         String words = grid.columns().stream().filter(c -> {
             List<String> meant = box.words().getOrDefault(c.name(), List.of());
             return !meant.isEmpty() && meant.size() < c.choices().size();
-        }).map(c -> heading(c.name()) + " " + String.join(", ", box.words().get(c.name()))).collect(Collectors.joining("; "));
+        }).map(c -> Headings.column(c.name()) + " " + String.join(", ", box.words().get(c.name()))).collect(Collectors.joining("; "));
         return words.isEmpty() ? trees : Text.of("house.trees.words", trees, words);
     }
 
@@ -284,10 +284,10 @@ final class SheetCheck {
     private void falls(Grid grid) {
         boolean base = grid.name().equals(Grid.BASE);
         boolean factor = !base && !grid.name().equals(Grid.POLICY);
-        if (complaints.stream().anyMatch(c -> c.table().equals(gridTitle(grid.name())))) {
+        if (complaints.stream().anyMatch(c -> c.table().equals(Headings.grid(grid.name())))) {
             return;
         }
-        String column = resultHeading(sheet, grid, grid.results().get(0));
+        String column = Headings.result(sheet, grid, grid.results().get(0));
         if (base) {
             Set<String> told = new LinkedHashSet<>();
             for (List<String> words : combinations(grid)) {
@@ -363,24 +363,6 @@ final class SheetCheck {
         return rows.size() > 6 ? String.join(", ", some) + " …" : String.join(", ", some.subList(0, some.size() - 1)) + Text.of("house.and") + some.get(some.size() - 1);
     }
 
-    /** The heading of a column as staff see it. */
-    static String heading(String column) {
-        return Text.of("house.column." + column.replace(' ', '-'));
-    }
-
-    /** The heading of a result: what is counted for a quantity, else what it does. */
-    static String resultHeading(Sheet sheet, Grid grid, Result result) {
-        return switch (grid.name()) {
-            case Grid.BASE -> Text.or("house.counted." + sheet.topic(), Text.of("house.column.number"));
-            case Grid.POLICY -> heading(result.name());
-            default -> Text.of("house.column.times");
-        };
-    }
-
-    static String gridTitle(String grid) {
-        return Text.or("house.grid." + grid.toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z]+", "-"), grid);
-    }
-
     private void fault(String grid, int row, String column, String message) {
         add(Weight.FAULT, grid, row, column, message);
     }
@@ -390,6 +372,6 @@ final class SheetCheck {
     }
 
     private void add(Weight weight, String grid, int row, String column, String message) {
-        complaints.add(new Complaint(weight, sheet.topic(), sheet.title(), grid.isEmpty() ? "" : gridTitle(grid), row, column, message));
+        complaints.add(new Complaint(weight, sheet.topic(), sheet.title(), grid.isEmpty() ? "" : Headings.grid(grid), row, column, message));
     }
 }

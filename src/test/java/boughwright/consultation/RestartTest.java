@@ -7,9 +7,9 @@ import boughwright.KioskFixture;
 import boughwright.needs.Adjustments;
 import boughwright.proposal.Designer;
 import boughwright.proposal.Outcome;
-import boughwright.proposal.Shop;
 import java.nio.file.Path;
-import java.util.Optional;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.springframework.boot.SpringApplication;
@@ -22,8 +22,10 @@ class RestartTest {
     @TempDir
     private Path data;
 
-    private ConfigurableApplicationContext start() {
-        return SpringApplication.run(Boughwright.class, "--server.port=0", "--boughwright.data=" + data, "--logging.level.root=WARN");
+    private ConfigurableApplicationContext start(String... more) {
+        List<String> arguments = new ArrayList<>(List.of("--server.port=0", "--boughwright.data=" + data, "--logging.level.root=WARN"));
+        arguments.addAll(List.of(more));
+        return SpringApplication.run(Boughwright.class, arguments.toArray(String[]::new));
     }
 
     @Test
@@ -41,7 +43,7 @@ class RestartTest {
             Consultations consultations = kiosk.getBean(Consultations.class);
             assertThat(consultations.open(saved.code())).hasValue(saved);
             assertThat(consultations.open(saved.spoken())).hasValue(saved);
-            Reopened reopened = consultations.reopen(saved.code(), KioskFixture.designer()).orElseThrow();
+            Reopened reopened = consultations.reopen(saved.code()).orElseThrow();
             assertThat(reopened.moved()).isFalse();
             assertThat(reopened.saved()).isEqualTo(saved);
             assertThat(consultations.open(saved.code(), 1)).hasValueSatisfying(kept -> assertThat(kept.adjustments().none()).isTrue());
@@ -53,12 +55,14 @@ class RestartTest {
 
     @Test
     void a_plan_kept_under_another_catalogue_is_worked_out_again_and_kept_anew() throws Exception {
-        Designer small = ((Shop.Opening.Open) Shop.open(Optional.empty(), Optional.of(Path.of("catalogue-samples/small.csv")))).designer();
+        Saved saved;
         try (ConfigurableApplicationContext kiosk = start()) {
+            saved = kiosk.getBean(Consultations.class).begin(BRIEF, KioskFixture.designer().propose(BRIEF, Adjustments.NONE, Designer.SEED));
+        }
+        try (ConfigurableApplicationContext kiosk = start("--boughwright.catalogue=catalogue-samples/small.csv")) {
             Consultations consultations = kiosk.getBean(Consultations.class);
-            Saved saved = consultations.begin(BRIEF, KioskFixture.designer().propose(BRIEF, Adjustments.NONE, Designer.SEED));
 
-            Reopened reopened = consultations.reopen(saved.code(), small).orElseThrow();
+            Reopened reopened = consultations.reopen(saved.code()).orElseThrow();
 
             assertThat(reopened.moved()).isTrue();
             assertThat(reopened.saved().revision()).isEqualTo(2);

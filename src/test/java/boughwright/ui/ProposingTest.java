@@ -56,7 +56,7 @@ class ProposingTest {
         Proposal after = proposing.proposal().orElseThrow();
         assertThat(after.kit()).isEqualTo(before.kit());
         assertThat(after.layout()).isNotEqualTo(before.layout());
-        assertThat(here.consultations.reopen(proposing.saved().code(), KioskFixture.designer()).orElseThrow().saved().adjustments().moved()).containsOnlyKeys("cluster-2", "run-3");
+        assertThat(here.consultations.reopen(proposing.saved().code()).orElseThrow().saved().adjustments().moved()).containsOnlyKeys("cluster-2", "run-3");
         proposing.undo();
         assertThat(proposing.hand().moved()).containsOnlyKeys("cluster-2");
         proposing.moveBack("cluster-2");

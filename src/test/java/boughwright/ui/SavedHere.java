@@ -26,8 +26,8 @@ final class SavedHere {
     SavedHere() {
         lenient().when(shop.designer()).thenReturn(KioskFixture.designer());
         lenient().when(consultations.open(anyString())).thenAnswer(call -> Optional.ofNullable(byCode.get(call.<String>getArgument(0))));
-        lenient().when(consultations.reopen(anyString(), any())).thenAnswer(call -> Optional.ofNullable(byCode.get(call.<String>getArgument(0)))
-                .map(saved -> new Reopened(saved, KioskFixture.designer().propose(saved.brief(), saved.adjustments(), saved.seed()), false)));
+        lenient().when(consultations.reopen(anyString())).thenAnswer(call -> Optional.ofNullable(byCode.get(call.<String>getArgument(0)))
+                .map(saved -> new Reopened(saved, KioskFixture.designer(), KioskFixture.designer().propose(saved.brief(), saved.adjustments(), saved.seed()), false)));
         lenient().when(consultations.begin(anyString(), any())).thenAnswer(call -> keep("kelp-4-moss", 1, call.getArgument(0), call.getArgument(1)));
         lenient().when(consultations.go(anyString(), anyString(), any())).thenAnswer(call -> keep(call.getArgument(0),
                 byCode.get(call.<String>getArgument(0)).revision() + 1, call.getArgument(1), call.getArgument(2)));
@@ -35,18 +35,18 @@ final class SavedHere {
 
     private Saved keep(String code, int revision, String brief, Outcome outcome) {
         Adjustments adjustments = outcome instanceof Outcome.Made made ? made.proposal().adjustments() : ((Outcome.NoKitFits) outcome).adjustments();
-        Saved saved = new Saved(code, revision, brief, adjustments, 1, outcome instanceof Outcome.Made, "{}");
+        Saved saved = new Saved(code, revision, brief, adjustments, 1, outcome instanceof Outcome.Made, "{}", "winter-26");
         byCode.put(code, saved);
         return saved;
     }
 
     /** Keeps a brief of an earlier season, whatever has become of what it asks for. */
     void keepStale(String code, String brief) {
-        byCode.put(code, new Saved(code, 1, brief, Adjustments.NONE, 1, true, "{}"));
+        byCode.put(code, new Saved(code, 1, brief, Adjustments.NONE, 1, true, "{}", "winter-26"));
     }
 
     Reopened reopened(String brief) {
-        return consultations.reopen(begin(brief).code(), KioskFixture.designer()).orElseThrow();
+        return consultations.reopen(begin(brief).code()).orElseThrow();
     }
 
     Saved begin(String brief) {

@@ -1,0 +1,184 @@
+package boughwright.ui;
+
+import boughwright.house.Change;
+import boughwright.house.Comparison;
+import boughwright.house.Complaint;
+import boughwright.house.HouseCheck;
+import boughwright.house.HouseRules;
+import boughwright.measure.Units;
+import boughwright.publishing.Drafts;
+import boughwright.publishing.Publisher;
+import boughwright.publishing.ShopDoor;
+import java.time.LocalDateTime;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+
+/**
+ * The draft of the house rules in one pair of hands: each change is checked and kept before it is shown, and can be undone. Knows no
+ * screen.
+ */
+final class HouseDrafting {
+
+    private static final int MOST_STEPS = 200;
+
+    private final Publisher publisher;
+    private final Drafts drafts;
+    private final ShopDoor shop;
+    private final String author;
+    private final HouseCheck check;
+    private final Units units;
+    private final Deque<HouseRules> undo = new ArrayDeque<>();
+    private final Deque<HouseRules> redo = new ArrayDeque<>();
+    private HouseRules rules;
+    private HouseRules live;
+    private int liveEdition;
+    private int basedOn;
+    private Optional<LocalDateTime> keptAt;
+    private List<Complaint> complaints;
+
+    HouseDrafting(Publisher publisher, Drafts drafts, ShopDoor shop, String author, Units units) {
+        this.publisher = publisher;
+        this.drafts = drafts;
+        this.shop = shop;
+        this.author = author;
+        this.units = units;
+        this.check = new HouseCheck(units);
+        open();
+    }
+
+    private void open() {
+        refreshLive();
+        Optional<Drafts.Draft> kept = drafts.open();
+        rules = kept.map(Drafts.Draft::rules).orElse(live);
+        basedOn = kept.map(Drafts.Draft::basedOn).orElse(liveEdition);
+        keptAt = kept.map(Drafts.Draft::changedAt);
+        complaints = check.of(rules);
+    }
+
+    private void refreshLive() {
+        int now = shop.liveEdition();
+        if (now != liveEdition) {
+            liveEdition = now;
+            live = publisher.rules(now);
+        }
+    }
+
+    String author() {
+        return author;
+    }
+
+    Units units() {
+        return units;
+    }
+
+    HouseRules rules() {
+        return rules;
+    }
+
+    /** The rules of the edition that is live now. */
+    HouseRules live() {
+        refreshLive();
+        return live;
+    }
+
+    int basedOn() {
+        return basedOn;
+    }
+
+    List<Complaint> complaints() {
+        return complaints;
+    }
+
+    long faults() {
+        return complaints.stream().filter(Complaint::fault).count();
+    }
+
+    /** Those of one page. */
+    List<Complaint> complaints(String page) {
+        return complaints.stream().filter(c -> c.page().equals(page)).toList();
+    }
+
+    /** What the draft changes of the live edition. */
+    List<Change> changes() {
+        return Comparison.of(live(), rules, units);
+    }
+
+    boolean pristine() {
+        return keptAt.isEmpty();
+    }
+
+    /**
+     * Makes a change, checks the draft and keeps it.
+     *
+     * @return false when somebody else has changed the draft meanwhile; then theirs is at hand and the change is not made
+     */
+    boolean change(UnaryOperator<HouseRules> change) {
+        if (changedElsewhere()) {
+            undo.clear();
+            redo.clear();
+            open();
+            return false;
+        }
+        HouseRules next = change.apply(rules);
+        if (!next.equals(rules)) {
+            undo.push(rules);
+            if (undo.size() > MOST_STEPS) {
+                undo.removeLast();
+            }
+            redo.clear();
+            become(next);
+        }
+        return true;
+    }
+
+    private boolean changedElsewhere() {
+        return !drafts.open().map(Drafts.Draft::changedAt).equals(keptAt);
+    }
+
+    private void become(HouseRules next) {
+        rules = next;
+        complaints = check.of(rules);
+        drafts.keep(basedOn, rules, author);
+        keptAt = drafts.open().map(Drafts.Draft::changedAt);
+    }
+
+    boolean canUndo() {
+        return !undo.isEmpty();
+    }
+
+    boolean canRedo() {
+        return !redo.isEmpty();
+    }
+
+    void undo() {
+        if (canUndo()) {
+            redo.push(rules);
+            become(undo.pop());
+        }
+    }
+
+    void redo() {
+        if (canRedo()) {
+            undo.push(rules);
+            become(redo.pop());
+        }
+    }
+
+    /** Throws the draft away; what is live is at hand again, and the draft comes back by undoing. */
+    void discard() {
+        HouseRules thrown = rules;
+        drafts.discard();
+        open();
+        undo.push(thrown);
+    }
+
+    /** After the draft has gone live or another edition has. */
+    void again() {
+        undo.clear();
+        redo.clear();
+        open();
+    }
+}

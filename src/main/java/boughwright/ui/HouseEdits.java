@@ -1,0 +1,16 @@
+package boughwright.ui;
+
+import boughwright.house.HouseRules;
+import java.util.function.UnaryOperator;
+
+/** How a page changes the draft. */
+interface HouseEdits {
+
+    HouseDrafting drafting();
+
+    /** A change that the page shows already: only complaints, charts and counts follow. */
+    void cell(UnaryOperator<HouseRules> change);
+
+    /** A change after which the page is drawn anew. */
+    void page(UnaryOperator<HouseRules> change);
+}

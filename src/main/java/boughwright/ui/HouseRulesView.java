@@ -1,0 +1,329 @@
+package boughwright.ui;
+
+import boughwright.consultation.Consultations;
+import boughwright.house.Comparison;
+import boughwright.house.Complaint;
+import boughwright.house.HouseCheck;
+import boughwright.house.HouseRules;
+import boughwright.house.Sheet;
+import boughwright.measure.Units;
+import boughwright.needs.HouseNumber.Theme;
+import boughwright.publishing.Drafts;
+import boughwright.publishing.Editions;
+import boughwright.publishing.KeptEdition;
+import boughwright.publishing.ManagerAccount;
+import boughwright.publishing.Publisher;
+import boughwright.publishing.References;
+import boughwright.publishing.ShopDoor;
+import boughwright.rulebook.Asked;
+import boughwright.text.Text;
+import com.vaadin.flow.component.DetachEvent;
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Footer;
+import com.vaadin.flow.component.html.Header;
+import com.vaadin.flow.component.html.Main;
+import com.vaadin.flow.component.html.NativeButton;
+import com.vaadin.flow.component.html.Nav;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.router.BeforeEvent;
+import com.vaadin.flow.router.HasDynamicTitle;
+import com.vaadin.flow.router.HasUrlParameter;
+import com.vaadin.flow.router.OptionalParameter;
+import com.vaadin.flow.router.Route;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.springframework.beans.factory.annotation.Value;
+
+/** Where staff tune, rehearse and publish the house rules; the address names the page. */
+@Route(HouseRulesView.ROUTE)
+class HouseRulesView extends Screen implements HasUrlParameter<String>, HasDynamicTitle, HouseEdits {
+
+    static final String ROUTE = "house-rules";
+    static final String REHEARSAL = "rehearsal";
+    static final String PUBLISH = "publish";
+    static final String EDITIONS = "editions";
+    static final String REFERENCES = "references";
+    static final String COMPARE = "compare";
+
+    private final ManagerAccount account;
+    private final ShopDoor shop;
+    private final Editions editions;
+    private final Drafts drafts;
+    private final Publisher publisher;
+    private final References references;
+    private final Consultations consultations;
+    private final Units units;
+    private final Div content = new Div();
+    private final Nav nav = new Nav();
+    private final Span state = new Span();
+    private final Span sentence = new Span();
+    private final Span live = new Span();
+    private final Div notice = new Div();
+    private NativeButton undo;
+    private NativeButton redo;
+    private HouseDrafting drafting;
+    private HousePage shown;
+    private String page = "";
+    private int pointed;
+    private String askedEdition = "";
+
+    HouseRulesView(ManagerAccount account, ShopDoor shop, Editions editions, Drafts drafts, Publisher publisher, References references,
+            Consultations consultations, @Value("${boughwright.units}") String units) {
+        super("house");
+        this.account = account;
+        this.shop = shop;
+        this.editions = editions;
+        this.drafts = drafts;
+        this.publisher = publisher;
+        this.references = references;
+        this.consultations = consultations;
+        this.units = units.equalsIgnoreCase("metres") ? Units.METRES : Units.FEET;
+        content.addClassName("house-content");
+        notice.addClassName("notice");
+        notice.getElement().setAttribute("role", "status");
+    }
+
+    @Override
+    public String getPageTitle() {
+        return Text.of("house.page-title");
+    }
+
+    @Override
+    public void setParameter(BeforeEvent event, @OptionalParameter String parameter) {
+        page = parameter == null ? "" : parameter;
+        Map<String, List<String>> query = event.getLocation().getQueryParameters().getParameters();
+        String row = query.getOrDefault("row", List.of("")).get(0);
+        pointed = row.matches("\\d{1,3}") ? Integer.parseInt(row) : 0;
+        askedEdition = query.getOrDefault("edition", List.of("")).get(0);
+        open();
+    }
+
+    private void open() {
+        removeAll();
+        Optional<String> name = Staff.present();
+        if (name.isEmpty()) {
+            drafting = null;
+            Main main = new Main(new SignIn(account, this::open));
+            main.addClassName("door");
+            Header header = new Header(brand());
+            header.addClassName("bar");
+            add(header, main);
+            return;
+        }
+        if (drafting == null || !drafting.author().equals(name.get())) {
+            drafting = new HouseDrafting(publisher, drafts, shop, name.get(), units);
+        }
+        if (page.isEmpty()) {
+            page = Asked.topics().get(0);
+        }
+        Main main = new Main(notice, content);
+        Div body = new Div(nav, main);
+        body.addClassName("body");
+        nav.getElement().setAttribute("aria-label", Text.of("house.pages"));
+        add(header(), body, footer());
+        draw();
+    }
+
+    private static Anchor brand() {
+        Anchor brand = new Anchor("", Text.of("brand"));
+        brand.addClassName("brand");
+        return brand;
+    }
+
+    private Header header() {
+        state.addClassNames("soft", "summary");
+        live.addClassNames("soft", "live");
+        Header header = new Header(brand(), state, live, Controls.link(Text.of("staff.out"), () -> {
+            Staff.signOut();
+            open();
+        }));
+        header.addClassName("bar");
+        return header;
+    }
+
+    private Footer footer() {
+        undo = Controls.button(Text.of("house.undo"), "quiet", () -> travel(true));
+        redo = Controls.button(Text.of("house.redo"), "quiet", () -> travel(false));
+        sentence.addClassNames("soft", "to-mend");
+        Footer footer = new Footer(undo, redo, Controls.button(Text.of("house.compare.button"), "quiet", () -> go(COMPARE)), sentence,
+                Controls.button(Text.of("house.rehearse"), "quiet", () -> go(REHEARSAL)), Controls.button(Text.of("house.publish.button"), "strong", () -> go(PUBLISH)));
+        footer.addClassNames("bar", "foot");
+        return footer;
+    }
+
+    private void travel(boolean back) {
+        if (gone()) {
+            return;
+        }
+        if (back) {
+            drafting.undo();
+        } else {
+            drafting.redo();
+        }
+        draw();
+    }
+
+    private void go(String other) {
+        page = other;
+        pointed = 0;
+        getUI().ifPresent(ui -> ui.getPage().getHistory().pushState(null, ROUTE + "/" + other));
+        if (!gone()) {
+            draw();
+            scrollToTop();
+        }
+    }
+
+    /** After half an hour without a hand on it the page closes. */
+    private boolean gone() {
+        if (Staff.present().isEmpty()) {
+            open();
+            return true;
+        }
+        return false;
+    }
+
+    /** Draws the page anew. */
+    private void draw() {
+        if (shown != null) {
+            shown.leave();
+        }
+        notice.removeAll();
+        content.removeAll();
+        shown = made();
+        content.add(shown);
+        if (!askedEdition.isEmpty() && pointed > 0) {
+            editions.edition(askedEdition).filter(e -> e.number() != drafting.basedOn()).ifPresent(e ->
+                    tell(Text.of("house.pointed", Text.of("house.edition", String.valueOf(e.number()), e.title()))));
+        }
+        follow();
+    }
+
+    private HousePage made() {
+        HouseRules rules = drafting.rules();
+        if (rules.sheet(page).isPresent()) {
+            return new SheetPage(this, page, pointed);
+        }
+        Optional<Theme> theme = boughwright.brief.Word.read(Theme.class, page);
+        if (theme.isPresent()) {
+            return new NumbersPage(this, theme.get());
+        }
+        return switch (page) {
+            case HouseCheck.LOOKS -> new LooksPage(this);
+            case HouseCheck.PALETTES -> new PalettesPage(this);
+            case REHEARSAL -> new RehearsalPage(drafting, publisher, shop, consultations, references);
+            case PUBLISH -> new PublishPage(drafting, publisher, editions, number -> {
+                drafting.again();
+                go(EDITIONS);
+                tell(Text.of("house.published", editions.edition(number).map(KeptEdition::title).orElse("")));
+            });
+            case EDITIONS -> new EditionsPage(this, shop, editions, publisher, this::compare, () -> {
+                drafting.again();
+                draw();
+            });
+            case REFERENCES -> new ReferencesPage(references, consultations, shop, drafting.author());
+            default -> new ComparePage(Text.of("house.compare.live"), Text.of("house.compare.draft"), drafting.changes());
+        };
+    }
+
+    private void compare(int first, int second) {
+        content.removeAll();
+        shown = new ComparePage(name(first), name(second), Comparison.of(publisher.rules(first), publisher.rules(second), units));
+        content.add(shown);
+        scrollToTop();
+    }
+
+    private String name(int edition) {
+        return Text.of("house.edition", String.valueOf(edition), editions.edition(edition).map(KeptEdition::title).orElse(""));
+    }
+
+    private void tell(String words) {
+        notice.removeAll();
+        Div line = new Div(new Span(words));
+        line.addClassNames("complaint", "is-well");
+        notice.add(line);
+    }
+
+    /** Everything about the draft that stands around the page. */
+    private void follow() {
+        KeptEdition based = editions.edition(drafting.basedOn()).orElseThrow();
+        state.setText(Text.of(drafting.pristine() ? "house.state.none" : "house.state.draft", based.title()));
+        live.setText(Text.of("house.state.live", editions.edition(shop.liveEdition()).map(KeptEdition::title).orElse("")));
+        undo.setEnabled(drafting.canUndo());
+        redo.setEnabled(drafting.canRedo());
+        long faults = drafting.faults();
+        long doubts = drafting.complaints().size() - faults;
+        sentence.setText(faults > 0 ? Text.of("house.to-mend", faults) : doubts > 0 ? Text.of("house.to-think", doubts) : "");
+        shown.complained(drafting.complaints(page));
+        drawNav();
+    }
+
+    private void drawNav() {
+        nav.removeAll();
+        group("house.group.quantities", drafting.rules().sheets().stream().map(Sheet::topic).toList());
+        group("house.group.style", List.of(Theme.TOPPER.word(), Theme.VARIETY.word(), Theme.PIECES.word(), Theme.RIBBON.word(), Theme.COLOUR.word(),
+                HouseCheck.LOOKS, HouseCheck.PALETTES));
+        group("house.group.weights", List.of(Theme.SCORE.word(), Theme.CAUTIONS.word()));
+        group("house.group.season", List.of(REHEARSAL, PUBLISH, EDITIONS, REFERENCES));
+    }
+
+    private void group(String heading, List<String> pages) {
+        Span head = new Span(Text.of(heading));
+        head.addClassName("nav-head");
+        nav.add(head);
+        for (String id : pages) {
+            String title = drafting.rules().sheet(id).map(Sheet::title).orElseGet(() -> HouseCheck.pageTitle(id));
+            NativeButton link = new NativeButton(title, e -> go(id));
+            link.addClassName("nav-link");
+            if (id.equals(page)) {
+                link.getElement().setAttribute("aria-current", "page");
+            }
+            List<Complaint> complaints = drafting.complaints(id);
+            if (!complaints.isEmpty()) {
+                Span count = new Span(String.valueOf(complaints.size()));
+                count.addClassNames("nav-count", complaints.stream().anyMatch(Complaint::fault) ? "is-fault" : "is-doubt");
+                link.add(count);
+            }
+            nav.add(link);
+        }
+    }
+
+    @Override
+    public HouseDrafting drafting() {
+        return drafting;
+    }
+
+    @Override
+    public void cell(UnaryOperator<HouseRules> change) {
+        if (gone()) {
+            return;
+        }
+        if (drafting.change(change)) {
+            follow();
+        } else {
+            draw();
+            tell(Text.of("house.elsewhere"));
+        }
+    }
+
+    @Override
+    public void page(UnaryOperator<HouseRules> change) {
+        if (gone()) {
+            return;
+        }
+        boolean made = drafting.change(change);
+        draw();
+        if (!made) {
+            tell(Text.of("house.elsewhere"));
+        }
+    }
+
+    @Override
+    protected void onDetach(DetachEvent detach) {
+        if (shown != null) {
+            shown.leave();
+        }
+    }
+}

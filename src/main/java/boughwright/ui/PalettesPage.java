@@ -1,0 +1,117 @@
+package boughwright.ui;
+
+import boughwright.brief.Palette;
+import boughwright.colour.Srgb;
+import boughwright.house.Complaint;
+import boughwright.house.Headings;
+import boughwright.house.HouseCheck;
+import boughwright.house.HouseRules;
+import boughwright.text.Text;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H1;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Input;
+import com.vaadin.flow.component.html.NativeLabel;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.data.value.ValueChangeMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+
+/** The palettes on offer, each with its four colours as swatches to touch. */
+final class PalettesPage extends HousePage {
+
+    private static final String[] PARTS = {"main", "second", "spark", "ground"};
+
+    private final HouseEdits edits;
+    private final Div complaints = new Div();
+
+    PalettesPage(HouseEdits edits) {
+        super("entries-page");
+        this.edits = edits;
+        complaints.addClassName("complaints");
+        Paragraph about = new Paragraph(Text.of("house.page.palettes.about"));
+        about.addClassName("soft");
+        Div all = new Div();
+        all.addClassName("palettes");
+        List<Palette> palettes = edits.drafting().rules().palettes();
+        for (int i = 0; i < palettes.size(); i++) {
+            all.add(palette(i, palettes.get(i)));
+        }
+        add(new H1(HouseCheck.pageTitle(HouseCheck.PALETTES)), about, complaints, all,
+                Controls.button(Text.of("house.palette.add"), "quiet", () -> edits.page(PalettesPage::added)));
+    }
+
+    private static HouseRules added(HouseRules rules) {
+        List<Palette> palettes = new ArrayList<>(rules.palettes());
+        palettes.add(new Palette(LooksPage.free(palettes.stream().map(Palette::id).toList(), "palette"), "", colour("#8f2f4c"), colour("#efe4cf"),
+                colour("#c79a3a"), colour("#24402f")));
+        return rules.withPalettes(palettes);
+    }
+
+    private static Srgb colour(String hex) {
+        return Srgb.read(hex).orElseThrow();
+    }
+
+    private Div palette(int index, Palette palette) {
+        Div box = new Div();
+        box.addClassName("entry");
+        Div head = new Div(new H2(Text.of("house.entry", String.valueOf(index + 1), palette.title())), Controls.link(Text.of("house.row.delete"), () -> edits.page(r -> {
+            List<Palette> palettes = new ArrayList<>(r.palettes());
+            palettes.remove(index);
+            return r.withPalettes(palettes);
+        })));
+        head.addClassName("entry-head");
+        Div colours = new Div();
+        colours.addClassName("colours");
+        for (int part = 0; part < PARTS.length; part++) {
+            colours.add(colour(index, part, palette.colours().get(part)));
+        }
+        Div fields = new Div(
+                Controls.field("palette-title-" + index, Headings.column("title"), "", palette.title(),
+                        text -> set(index, p -> new Palette(p.id(), text, p.main(), p.second(), p.spark(), p.ground()))),
+                Controls.field("palette-tag-" + index, Headings.column("tag"), "", palette.id(),
+                        text -> set(index, p -> new Palette(text, p.title(), p.main(), p.second(), p.spark(), p.ground()))));
+        fields.addClassName("entry-fields");
+        box.add(head, fields, colours);
+        return box;
+    }
+
+    private Div colour(int index, int part, Srgb now) {
+        Input field = new Input(ValueChangeMode.ON_CHANGE);
+        field.setType("color");
+        field.setValue(now.hex());
+        String id = "palette-" + index + "-" + PARTS[part];
+        field.setId(id);
+        field.addValueChangeListener(e -> {
+            if (e.isFromClient()) {
+                Srgb.read(e.getValue()).ifPresent(colour -> set(index, p -> {
+                    List<Srgb> colours = new ArrayList<>(p.colours());
+                    colours.set(part, colour);
+                    return new Palette(p.id(), p.title(), colours.get(0), colours.get(1), colours.get(2), colours.get(3));
+                }));
+            }
+        });
+        NativeLabel label = new NativeLabel(Headings.column(PARTS[part]));
+        label.setFor(field);
+        Div box = new Div(field, label);
+        box.addClassName("colour");
+        return box;
+    }
+
+    private void set(int index, UnaryOperator<Palette> change) {
+        edits.cell(r -> {
+            List<Palette> palettes = new ArrayList<>(r.palettes());
+            palettes.set(index, change.apply(palettes.get(index)));
+            return r.withPalettes(palettes);
+        });
+    }
+
+    @Override
+    void complained(List<Complaint> all) {
+        complaints.removeAll();
+        for (int i = 0; i < all.size(); i++) {
+            complaints.add(new ComplaintBox(all.get(i), i + 1, false));
+        }
+    }
+}
