@@ -150,6 +150,11 @@ public final class Rulebook {
         return edition.choices();
     }
 
+    /** What the tables of a topic are called, as reasons name them. */
+    public String title(String topic) {
+        return tables.title("sizing/" + topic + ".dmn");
+    }
+
     /** The tables as they are written, for those who want to read or check them. */
     public DmnTables tables() {
         return tables;

@@ -20,6 +20,14 @@ final class ComparePage extends HousePage {
         add(changes.isEmpty() ? new Paragraph(Text.of("house.compare.same")) : table(before, after, changes));
     }
 
+    /** @param discard throws the draft away */
+    ComparePage(List<Change> changes, Runnable discard) {
+        this(Text.of("house.compare.live"), Text.of("house.compare.draft"), changes);
+        if (!changes.isEmpty()) {
+            add(Controls.button(Text.of("house.discard"), "quiet", discard));
+        }
+    }
+
     static Div table(String before, String after, List<Change> changes) {
         NativeTable table = new NativeTable();
         NativeTableRow head = new NativeTableRow();

@@ -21,7 +21,9 @@ import com.vaadin.flow.dom.Element;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 
 /**
  * One table to edit: a row for each row, the sentence for the customer below its cells. A change of a cell leaves all fields as they are,
@@ -34,6 +36,7 @@ final class GridTable extends Div {
     private final Units units;
     private final Edit edit;
     private final Map<String, Component> cells = new HashMap<>();
+    private final List<Integer> told;
 
     /** What the table asks of the page. */
     interface Edit {
@@ -43,13 +46,18 @@ final class GridTable extends Div {
         void rows(UnaryOperator<Grid> change);
     }
 
-    /** @param pointed at from elsewhere, from 1; 0 for none */
-    GridTable(Sheet sheet, Grid grid, Units units, int pointed, Edit edit) {
+    /**
+     * @param apart names of columns to be shown although no row says anything there
+     * @param pointed at from elsewhere, from 1; 0 for none
+     */
+    GridTable(Sheet sheet, Grid grid, Units units, Set<String> apart, int pointed, Edit edit) {
         this.sheet = sheet;
         this.grid = grid;
         this.units = units;
         this.edit = edit;
-        addClassNames("grid-table", grid.columns().size() > 1 ? "wide" : "narrow");
+        this.told = IntStream.range(0, grid.columns().size())
+                .filter(c -> !growable() || apart.contains(grid.columns().get(c).name()) || tellsApart(grid, c)).boxed().toList();
+        addClassNames("grid-table", told.size() > 1 ? "wide" : "narrow");
         getElement().setAttribute("role", "table");
         getElement().setAttribute("aria-label", Headings.grid(grid.name()));
         getStyle().set("--columns", columns());
@@ -69,14 +77,19 @@ final class GridTable extends Div {
     private String columns() {
         StringBuilder columns = new StringBuilder("1.6rem ");
         if (grid.byHeight()) {
-            columns.append("minmax(6.4rem, 1fr) minmax(6.4rem, 1fr) ");
+            columns.append("minmax(7rem, 1fr) minmax(7rem, 1fr) ");
         }
-        grid.columns().forEach(c -> columns.append("minmax(5rem, 1fr) "));
+        told.forEach(c -> columns.append("minmax(5rem, 1fr) "));
         grid.results().forEach(r -> columns.append(r.kind() == Result.Kind.NUMBER ? "minmax(4.6rem, .8fr) " : "minmax(6rem, 1fr) "));
         if (growable()) {
             columns.append("minmax(5.2rem, .7fr) ");
         }
         return columns.append("2.8rem").toString();
+    }
+
+    /** Whether some row speaks of some words of a column only. */
+    static boolean tellsApart(Grid grid, int column) {
+        return grid.rows().stream().anyMatch(r -> !r.choices().get(column).isEmpty());
     }
 
     private boolean growable() {
@@ -88,7 +101,7 @@ final class GridTable extends Div {
         if (grid.byHeight()) {
             head.add(heading(Headings.column("from")), heading(Headings.column("to")));
         }
-        grid.columns().forEach(c -> head.add(heading(Headings.column(c.name()))));
+        told.forEach(c -> head.add(heading(Headings.column(grid.columns().get(c).name()))));
         grid.results().forEach(r -> head.add(heading(Headings.result(sheet, grid, r))));
         if (growable()) {
             head.add(heading(Text.of("house.column.growing")));
@@ -117,8 +130,8 @@ final class GridTable extends Div {
         if (grid.byHeight()) {
             line.add(cell(height(index, row, true)), cell(height(index, row, false)));
         }
-        for (int c = 0; c < grid.columns().size(); c++) {
-            int column = c;
+        for (int column : told) {
+            int c = column;
             PickWords words = new PickWords(label(index, Headings.column(grid.columns().get(c).name())), grid.columns().get(c).choices(), row.choices().get(c),
                     chosen -> edit.cell(g -> g.change(index, r -> r.withChoice(column, chosen))));
             line.add(known(index, Headings.column(grid.columns().get(c).name()), words));

@@ -224,7 +224,11 @@ class HouseRulesView extends Screen implements HasUrlParameter<String>, HasDynam
                 draw();
             });
             case REFERENCES -> new ReferencesPage(references, consultations, shop, drafting.author());
-            default -> new ComparePage(Text.of("house.compare.live"), Text.of("house.compare.draft"), drafting.changes());
+            default -> new ComparePage(drafting.changes(), () -> {
+                drafting.discard();
+                draw();
+                tell(Text.of("house.discarded"));
+            });
         };
     }
 
@@ -279,6 +283,7 @@ class HouseRulesView extends Screen implements HasUrlParameter<String>, HasDynam
             link.addClassName("nav-link");
             if (id.equals(page)) {
                 link.getElement().setAttribute("aria-current", "page");
+                link.getElement().executeJs("this.scrollIntoView({block: 'nearest', inline: 'nearest'})");
             }
             List<Complaint> complaints = drafting.complaints(id);
             if (!complaints.isEmpty()) {

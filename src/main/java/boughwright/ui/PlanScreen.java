@@ -7,6 +7,7 @@ import boughwright.consultation.Reopened;
 import boughwright.publishing.ShopDoor;
 import boughwright.drawing.ProposalPicture;
 import boughwright.kit.Patience;
+import boughwright.proposal.Designer;
 import boughwright.proposal.Outcome;
 import boughwright.proposal.Proposal;
 import boughwright.text.Text;
@@ -53,6 +54,12 @@ abstract class PlanScreen extends Screen implements HasUrlParameter<String>, Has
     /** Whether catalogue, stock or house rules have changed since the plan was kept. */
     final boolean moved() {
         return moved;
+    }
+
+    /** The shop under the edition that is live, when this consultation was made with another. */
+    final Optional<Designer> newerEdition() {
+        Designer live = shop.designer();
+        return Optional.of(live).filter(d -> !d.rulebook().edition().id().equals(proposing.designer().rulebook().edition().id()));
     }
 
     @Override

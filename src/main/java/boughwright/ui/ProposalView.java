@@ -96,6 +96,8 @@ class ProposalView extends PlanScreen {
         if (moved()) {
             title.add(new Paragraph(Text.of("proposal.moved")));
         }
+        newerEdition().ifPresent(live -> title.add(new Paragraph(Text.of("proposal.edition", proposing().designer().rulebook().edition().title(),
+                live.rulebook().edition().title())), Controls.link(Text.of("proposal.edition.renew"), () -> change(() -> proposing().under(live)))));
         title.addClassName("title");
         return title;
     }

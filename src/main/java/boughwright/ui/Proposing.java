@@ -45,7 +45,7 @@ final class Proposing {
 
     private static final ObjectMapper JSON = new ObjectMapper();
 
-    private final Designer designer;
+    private Designer designer;
     private final Consultations consultations;
     private final Deque<State> undo = new ArrayDeque<>();
     private final Deque<State> redo = new ArrayDeque<>();
@@ -91,6 +91,17 @@ final class Proposing {
 
     Designer designer() {
         return designer;
+    }
+
+    /** Works the same wishes out afresh under another edition of the house rules, which this consultation keeps from then on. */
+    void under(Designer other) {
+        Designer former = designer;
+        designer = other;
+        if (keep(saved.brief(), propose(saved.brief(), hand().keeping(Map.of()))) instanceof Outcome.BadBrief) {
+            designer = former;
+        }
+        undo.clear();
+        redo.clear();
     }
 
     void abundance(Abundance abundance) {

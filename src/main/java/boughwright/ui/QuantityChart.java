@@ -70,8 +70,9 @@ final class QuantityChart extends Div {
         return BOTTOM - value / most * (BOTTOM - TOP);
     }
 
+    /** Of the first curve that has some: bands on bands would only darken. */
     private void gaps(List<Curve> draft) {
-        for (Curve curve : draft) {
+        for (Curve curve : draft.stream().filter(c -> c.points().stream().anyMatch(q -> !q.known())).limit(1).toList()) {
             for (int i = 0; i < curve.points().size(); i++) {
                 int from = i;
                 while (i < curve.points().size() && !curve.points().get(i).known()) {

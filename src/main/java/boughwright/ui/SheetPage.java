@@ -15,6 +15,8 @@ import com.vaadin.flow.component.html.Paragraph;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 
 /** One quantity: its tables to edit, and beside them how many that makes for each height, now and under the edition that is live. */
@@ -25,6 +27,10 @@ final class SheetPage extends HousePage {
     private final Div complaints = new Div();
     private final Div chart = new Div();
     private final List<GridTable> tables = new ArrayList<>();
+    private final Div editing = new Div();
+    private final Set<String> apart = new TreeSet<>();
+    private final int pointed;
+    private boolean sentences;
     private String dimension;
 
     /** @param pointed row of the table by height that somebody asks about, from 1; 0 for none */
@@ -32,14 +38,25 @@ final class SheetPage extends HousePage {
         super("sheet-page");
         this.edits = edits;
         this.topic = topic;
-        Sheet sheet = edits.drafting().rules().sheet(topic).orElseThrow();
-        this.dimension = Curve.dimensions(sheet).get(0);
-        Div editing = new Div(new H1(sheet.title()), soft(sheet.about()), complaints);
+        this.dimension = Curve.dimensions(edits.drafting().rules().sheet(topic).orElseThrow()).get(0);
+        this.pointed = pointed;
         editing.addClassName("editing");
         complaints.addClassName("complaints");
         complaints.getElement().setAttribute("aria-live", "polite");
+        drawTables();
+        chart.addClassName("beside-grid");
+        add(editing, chart);
+        drawChart();
+    }
+
+    private void drawTables() {
+        Sheet sheet = edits.drafting().rules().sheet(topic).orElseThrow();
+        editing.removeAll();
+        tables.clear();
+        editing.add(new H1(sheet.title()), soft(sheet.about()), complaints);
         for (Grid grid : sheet.grids()) {
-            GridTable table = new GridTable(sheet, grid, edits.drafting().units(), grid.name().equals(Grid.BASE) ? pointed : 0, new GridTable.Edit() {
+            boolean base = grid.name().equals(Grid.BASE);
+            GridTable table = new GridTable(sheet, grid, edits.drafting().units(), apart, base ? pointed : 0, new GridTable.Edit() {
                 @Override
                 public void cell(UnaryOperator<Grid> change) {
                     edits.cell(in(grid.name(), change));
@@ -51,11 +68,36 @@ final class SheetPage extends HousePage {
                 }
             });
             tables.add(table);
-            editing.add(new H2(Headings.grid(grid.name())), table);
+            editing.add(new H2(Headings.grid(grid.name())));
+            if (base) {
+                editing.add(switches(grid));
+            }
+            editing.add(table);
         }
-        chart.addClassName("beside-grid");
-        add(editing, chart);
-        drawChart();
+        editing.setClassName("sentences", sentences);
+        setClassName("wide-table", tables.stream().anyMatch(t -> t.hasClassName("wide")));
+    }
+
+    /** What else the rows may tell apart, and whether their sentences are shown. */
+    private Div switches(Grid grid) {
+        Div row = new Div();
+        row.addClassNames("choice-row", "chips");
+        for (int c = 0; c < grid.columns().size(); c++) {
+            String name = grid.columns().get(c).name();
+            if (!GridTable.tellsApart(grid, c) && !apart.contains(name)) {
+                row.add(Controls.pill(Text.of("house.apart", Headings.column(name)), false, () -> {
+                    apart.add(name);
+                    drawTables();
+                    complained(edits.drafting().complaints(topic));
+                }));
+            }
+        }
+        row.add(Controls.pill(Text.of("house.sentences"), sentences, () -> {
+            sentences = !sentences;
+            drawTables();
+            complained(edits.drafting().complaints(topic));
+        }));
+        return row;
     }
 
     private static Paragraph soft(String text) {
