@@ -46,9 +46,10 @@ public record RehearsalReport(List<Rehearsed> all, boolean whole) {
     public SortedMap<Layer, LayerChange> byLayer() {
         SortedMap<Layer, LayerChange> layers = new TreeMap<>();
         for (Layer layer : Layer.values()) {
-            List<Integer> changes = all.stream().map(r -> r.quantities().getOrDefault(layer, 0)).filter(n -> n != 0).toList();
+            long touched = all.stream().filter(r -> r.quantities().containsKey(layer) || r.prices().containsKey(layer)).count();
+            long pieces = all.stream().mapToLong(r -> r.quantities().getOrDefault(layer, 0)).sum();
             Optional<Money> money = all.stream().map(r -> r.prices().get(layer)).filter(java.util.Objects::nonNull).reduce(Money::plus);
-            layers.put(layer, new LayerChange(changes.size(), changes.stream().mapToLong(Integer::longValue).sum(), money));
+            layers.put(layer, new LayerChange(touched, pieces, money));
         }
         return layers;
     }

@@ -28,14 +28,14 @@ public class Drafts {
      * A draft as it is kept.
      *
      * @param basedOn number of the edition from which it was begun
-     * @param changedAt UTC; tells whether somebody else has changed it meanwhile
+     * @param mark another one after each change, to tell whether somebody else has changed it meanwhile
      */
-    public record Draft(int basedOn, LocalDateTime changedAt, String author, HouseRules rules) {
+    public record Draft(int basedOn, String mark, String author, HouseRules rules) {
     }
 
     public Optional<Draft> open() {
         return database.sql("select * from house_draft where id = 1").query((row, i) -> new Draft(row.getInt("based_on"),
-                row.getTimestamp("changed_at").toLocalDateTime(), row.getString("author"), EditionTexts.draft(row.getString("content")))).optional();
+                row.getTimestamp("changed_at").toLocalDateTime() + " " + row.getString("author"), row.getString("author"), EditionTexts.draft(row.getString("content")))).optional();
     }
 
     public void keep(int basedOn, HouseRules rules, String author) {

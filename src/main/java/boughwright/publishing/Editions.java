@@ -10,8 +10,11 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -24,6 +27,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 public class Editions {
 
     private static final ObjectMapper JSON = new ObjectMapper();
+    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT).withLocale(Locale.US);
 
     private final JdbcClient database;
     private final TransactionTemplate transaction;
@@ -40,6 +44,20 @@ public class Editions {
     /** Today where the shop stands. */
     public LocalDate today() {
         return LocalDate.now(clock);
+    }
+
+    /** When an edition was kept, by the clock of the shop. */
+    public String moment(KeptEdition edition) {
+        return moment(edition.madeAt());
+    }
+
+    /** When something was done, by the clock of the shop. */
+    public String moment(HouseEvent event) {
+        return moment(event.madeAt());
+    }
+
+    private String moment(LocalDateTime utc) {
+        return utc.atZone(ZoneOffset.UTC).withZoneSameInstant(clock.getZone()).format(MOMENT);
     }
 
     private LocalDateTime now() {
@@ -77,7 +95,7 @@ public class Editions {
 
     /** An id that no edition has, made of a title: {@code winter-26-second-thoughts}. */
     public String freeId(String title) {
-        String plain = title.toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        String plain = title.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
         String stem = plain.isEmpty() ? "edition" : plain.substring(0, Math.min(60, plain.length()));
         String id = stem;
         for (int i = 2; edition(id).isPresent(); i++) {

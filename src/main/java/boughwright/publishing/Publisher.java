@@ -31,6 +31,8 @@ public class Publisher {
     private final Editions editions;
     private final Drafts drafts;
     private final References references;
+    /** Kept, since it remembers the pages that have not changed. */
+    private final HouseCheck check = new HouseCheck(Units.FEET);
 
     Publisher(ShopDoor shop, Editions editions, Drafts drafts, References references) {
         this.shop = shop;
@@ -79,12 +81,12 @@ public class Publisher {
     }
 
     /** Tries a draft whole, as it would be in service. */
-    public Trial trial(HouseRules rules) {
+    public synchronized Trial trial(HouseRules rules) {
         return trial(rules, "draft", Text.of("publishing.draft"));
     }
 
     private Trial trial(HouseRules rules, String id, String title) {
-        List<Complaint> complaints = new HouseCheck(Units.FEET).of(rules);
+        List<Complaint> complaints = check.of(rules);
         List<String> faults = complaints.stream().filter(Complaint::fault).map(Complaint::sentence).toList();
         if (!faults.isEmpty()) {
             return new Trial(faults, List.of(), List.of(), Optional.empty());

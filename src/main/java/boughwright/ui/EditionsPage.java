@@ -35,7 +35,6 @@ import java.util.function.BiConsumer;
 final class EditionsPage extends HousePage {
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(Locale.US);
-    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT).withLocale(Locale.US);
     private static final int HISTORY = 100;
 
     private final HouseEdits edits;
@@ -81,7 +80,7 @@ final class EditionsPage extends HousePage {
                 .orElse("");
         Span mark = new Span(state);
         mark.addClassName("edition-state");
-        Paragraph by = new Paragraph(Text.of("house.edition.by", edition.author(), edition.madeAt().format(MOMENT), edition.note().isBlank() ? "" : "“" + edition.note() + "”"));
+        Paragraph by = new Paragraph(Text.of("house.edition.by", edition.author(), editions.moment(edition), edition.note().isBlank() ? "" : "“" + edition.note() + "”"));
         by.addClassName("soft");
         Div links = new Div();
         links.addClassName("line-links");
@@ -220,7 +219,7 @@ final class EditionsPage extends HousePage {
         box.addClassName("section");
         for (HouseEvent event : editions.history(HISTORY)) {
             String edition = event.edition().flatMap(editions::edition).map(e -> Text.of("house.edition", String.valueOf(e.number()), e.title())).orElse("");
-            Paragraph what = new Paragraph(Text.of("house.event", event.madeAt().format(MOMENT), event.author(),
+            Paragraph what = new Paragraph(Text.of("house.event", editions.moment(event), event.author(),
                     Text.of("house.event." + event.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'), edition)));
             Div entry = new Div(what);
             entry.addClassName("event");

@@ -9,7 +9,6 @@ import boughwright.measure.Units;
 import boughwright.publishing.Drafts;
 import boughwright.publishing.Publisher;
 import boughwright.publishing.ShopDoor;
-import java.time.LocalDateTime;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
@@ -36,7 +35,7 @@ final class HouseDrafting {
     private HouseRules live;
     private int liveEdition;
     private int basedOn;
-    private Optional<LocalDateTime> keptAt;
+    private Optional<String> keptAt;
     private List<Complaint> complaints;
 
     HouseDrafting(Publisher publisher, Drafts drafts, ShopDoor shop, String author, Units units) {
@@ -54,7 +53,7 @@ final class HouseDrafting {
         Optional<Drafts.Draft> kept = drafts.open();
         rules = kept.map(Drafts.Draft::rules).orElse(live);
         basedOn = kept.map(Drafts.Draft::basedOn).orElse(liveEdition);
-        keptAt = kept.map(Drafts.Draft::changedAt);
+        keptAt = kept.map(Drafts.Draft::mark);
         complaints = check.of(rules);
     }
 
@@ -135,14 +134,14 @@ final class HouseDrafting {
     }
 
     private boolean changedElsewhere() {
-        return !drafts.open().map(Drafts.Draft::changedAt).equals(keptAt);
+        return !drafts.open().map(Drafts.Draft::mark).equals(keptAt);
     }
 
     private void become(HouseRules next) {
         rules = next;
         complaints = check.of(rules);
         drafts.keep(basedOn, rules, author);
-        keptAt = drafts.open().map(Drafts.Draft::changedAt);
+        keptAt = drafts.open().map(Drafts.Draft::mark);
     }
 
     boolean canUndo() {

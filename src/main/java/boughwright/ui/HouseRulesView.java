@@ -15,6 +15,7 @@ import boughwright.publishing.ManagerAccount;
 import boughwright.publishing.Publisher;
 import boughwright.publishing.References;
 import boughwright.publishing.ShopDoor;
+import boughwright.publishing.ShopUnits;
 import boughwright.rulebook.Asked;
 import boughwright.text.Text;
 import com.vaadin.flow.component.DetachEvent;
@@ -35,7 +36,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import org.springframework.beans.factory.annotation.Value;
 
 /** Where staff tune, rehearse and publish the house rules; the address names the page. */
 @Route(HouseRulesView.ROUTE)
@@ -71,7 +71,7 @@ class HouseRulesView extends Screen implements HasUrlParameter<String>, HasDynam
     private String askedEdition = "";
 
     HouseRulesView(ManagerAccount account, ShopDoor shop, Editions editions, Drafts drafts, Publisher publisher, References references,
-            Consultations consultations, @Value("${boughwright.units}") String units) {
+            Consultations consultations, ShopUnits units) {
         super("house");
         this.account = account;
         this.shop = shop;
@@ -80,7 +80,7 @@ class HouseRulesView extends Screen implements HasUrlParameter<String>, HasDynam
         this.publisher = publisher;
         this.references = references;
         this.consultations = consultations;
-        this.units = units.equalsIgnoreCase("metres") ? Units.METRES : Units.FEET;
+        this.units = units.units();
         content.addClassName("house-content");
         notice.addClassName("notice");
         notice.getElement().setAttribute("role", "status");

@@ -250,7 +250,7 @@ final class RehearsalPage extends HousePage {
         rehearsed.quantities().forEach((layer, n) -> words.append("; ").append(name(layer)).append(' ').append(signed((long) n)));
         box.add(new H2(rehearsed.subject().name()), new Paragraph(words.toString()));
         pair.ifPresent(p -> {
-            Div beside = new Div(side(p.before(), Text.of("house.compare.live"), "live-" + index), side(p.after(), Text.of("house.compare.draft"), "draft-" + index));
+            Div beside = new Div(side(p.before(), Text.of("house.compare.live"), "live" + index), side(p.after(), Text.of("house.compare.draft"), "draft" + index));
             beside.addClassNames("beside", "beside-2");
             box.add(beside);
         });

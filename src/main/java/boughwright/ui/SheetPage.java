@@ -45,7 +45,7 @@ final class SheetPage extends HousePage {
         complaints.getElement().setAttribute("aria-live", "polite");
         drawTables();
         chart.addClassName("beside-grid");
-        add(editing, chart);
+        add(chart, editing);
         drawChart();
     }
 
