@@ -191,7 +191,7 @@ final class SheetCheck {
         Matcher places = PLACE.matcher(row.reason());
         while (places.find()) {
             if (!PLACES.contains(places.group(1))) {
-                fault(grid.name(), number, column, Text.of("house.cell.place", "{" + places.group(1) + "}"));
+                fault(grid.name(), number, column, Text.of("house.cell.place", "{" + places.group(1) + "}", "{height}", "{quantity}", "{share}"));
             }
         }
     }

@@ -52,6 +52,11 @@ public class ManagerAccount {
         }
     }
 
+    /** What the log says at first start. */
+    String firstWord() {
+        return firstWord;
+    }
+
     /** What came of a try. */
     public enum Entry { IN, WRONG, WAIT }
 

@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -26,6 +27,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.beans.factory.DisposableBean;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.context.event.ApplicationReadyEvent;
@@ -42,17 +44,19 @@ import org.springframework.stereotype.Component;
  * log, and the kiosk stops: it could serve nobody. Safe for several threads.
  */
 @Component
-public class ShopDoor {
+public class ShopDoor implements DisposableBean {
 
     private static final Logger LOG = LoggerFactory.getLogger(ShopDoor.class);
 
     private static final String SAMPLE = "{\"tree\": {\"height\": \"9 ft\"}}";
     /** Editions other than the live one that are kept open for consultations made with them. */
     private static final int OPEN = 4;
+    private static final Duration LONGEST_OPENING = Duration.ofMinutes(1);
 
     private final Editions editions;
     private final ShopFiles files;
     private final CompletableFuture<Void> opened = new CompletableFuture<>();
+    private final Thread opening;
     private final KitSolver solver = new KitSolver();
     private final Map<String, Designer> others = new LinkedHashMap<>(16, 0.75f, true) {
         @Override
@@ -67,8 +71,14 @@ public class ShopDoor {
     ShopDoor(@Value("${boughwright.rules}") String folder, @Value("${boughwright.catalogue}") String catalogue, Editions editions) {
         this.editions = editions;
         this.files = new ShopFiles(path(folder));
-        Thread opening = new Thread(() -> open(path(catalogue)), "opening the shop");
+        this.opening = new Thread(() -> open(path(catalogue)), "opening the shop");
         opening.start();
+    }
+
+    /** The database must not be closed under a shop that is still being opened. */
+    @Override
+    public void destroy() throws InterruptedException {
+        opening.join(LONGEST_OPENING.toMillis());
     }
 
     private static Optional<Path> path(String text) {
@@ -123,23 +133,26 @@ public class ShopDoor {
         for (String path : folder.edition().sizing()) {
             texts.put(path, files.read(path));
         }
-        texts.put("edition.json", files.read("edition.json"));
+        String json = files.read("edition.json");
         Optional<KeptEdition> known = editions.all().stream().filter(e -> e.origin() == KeptEdition.Origin.FOLDER).findFirst();
-        if (known.isPresent() && known.get().texts().equals(texts)) {
-            return known.get().number();
+        if (known.isPresent()) {
+            texts.put("edition.json", named(json, folder.edition().id(), known.get().id()));
+            if (known.get().texts().equals(texts)) {
+                return known.get().number();
+            }
         }
         Optional<KeptEdition> serving = editions.live(editions.today()).flatMap(p -> editions.edition(p.edition()));
         boolean goesLive = serving.map(e -> e.origin() == KeptEdition.Origin.FOLDER).orElse(true);
         String id = editions.edition(folder.edition().id()).isPresent() ? editions.freeId(folder.edition().id()) : folder.edition().id();
-        if (!id.equals(folder.edition().id())) {
-            texts.put("edition.json", files.read("edition.json").replaceFirst("\"id\"\\s*:\\s*\"" + folder.edition().id() + "\"", "\"id\": \"" + id + "\""));
-            if (known.isPresent() && known.get().texts().equals(texts)) {
-                return known.get().number();
-            }
-        }
+        texts.put("edition.json", named(json, folder.edition().id(), id));
         return editions.keep(new KeptEdition(0, id, folder.edition().title(), Text.of(known.isPresent() ? "publishing.folder.again" : "publishing.folder.first"),
                 Text.of("publishing.folder.author"), KeptEdition.Origin.FOLDER, known.map(KeptEdition::number), null, texts, ""),
                 goesLive ? Optional.of(editions.today()) : Optional.empty(), "");
+    }
+
+    /** Ids of kept editions differ; the folder's own stays as engineers have written it. */
+    private static String named(String json, String id, String other) {
+        return json.replaceFirst("\"id\"\\s*:\\s*\"" + java.util.regex.Pattern.quote(id) + "\"", "\"id\": \"" + other + "\"");
     }
 
     /** The live edition opened; should it not open, the one before it, and the folder's as the last. */
@@ -151,6 +164,7 @@ public class ShopDoor {
         for (int number : order) {
             KeptEdition edition = editions.edition(number).orElseThrow();
             if (number == folderNumber && edition.id().equals(folder.edition().id())) {
+                // Opened already, in the same words.
                 break;
             }
             Rulebook.Opening opening = opening(edition);

@@ -14,7 +14,7 @@ public class Settling {
     private final JdbcClient database;
     private final boolean h2;
 
-    Settling(JdbcClient database, DataSource source) {
+    public Settling(JdbcClient database, DataSource source) {
         this.database = database;
         this.h2 = isH2(source);
     }

@@ -1,0 +1,110 @@
+package boughwright.publishing;
+
+import boughwright.house.HouseRules;
+import boughwright.storage.Settling;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.UUID;
+import java.util.function.UnaryOperator;
+import javax.sql.DataSource;
+import org.flywaydb.core.Flyway;
+import org.h2.jdbcx.JdbcConnectionPool;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.datasource.DataSourceTransactionManager;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/** A shop with its editions in a database in memory and a clock that stands still until it is moved. */
+final class OpenShop {
+
+    final Hands clock;
+    final Editions editions;
+    final ShopDoor shop;
+    final Drafts drafts;
+    final References references;
+    final Publisher publisher;
+    final ManagerAccount account;
+    private final DataSource source;
+
+    /** A clock whose hands are moved. */
+    static final class Hands extends Clock {
+
+        private Instant now = Instant.parse("2026-11-25T10:00:00Z");
+
+        void forward(Duration by) {
+            now = now.plus(by);
+        }
+
+        @Override
+        public ZoneId getZone() {
+            return ZoneOffset.UTC;
+        }
+
+        @Override
+        public Clock withZone(ZoneId zone) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public Instant instant() {
+            return now;
+        }
+    }
+
+    private OpenShop(DataSource source, Hands clock, String rules) {
+        this.source = source;
+        this.clock = clock;
+        JdbcClient database = JdbcClient.create(source);
+        Settling settling = new Settling(database, source);
+        editions = new Editions(database, new TransactionTemplate(new DataSourceTransactionManager(source)), settling, clock);
+        shop = new ShopDoor(rules, "", editions);
+        drafts = new Drafts(database, settling, clock);
+        references = new References(database, editions, settling);
+        publisher = new Publisher(shop, editions, drafts, references);
+        account = new ManagerAccount(database, editions, settling, clock);
+    }
+
+    static OpenShop open() {
+        return open("");
+    }
+
+    /** @param rules folder of the rulebook; empty for the one that ships */
+    static OpenShop open(String rules) {
+        DataSource source = JdbcConnectionPool.create("jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1", "sa", "");
+        Flyway.configure().dataSource(source).load().migrate();
+        return new OpenShop(source, new Hands(), rules);
+    }
+
+    /** The same shop opened again, as after a restart. */
+    OpenShop again(String rules) {
+        return new OpenShop(source, clock, rules);
+    }
+
+    JdbcClient database() {
+        return JdbcClient.create(source);
+    }
+
+    HouseRules live() {
+        return publisher.rules(shop.liveEdition());
+    }
+
+    /** More rolls of body ribbon on trees from 8 to 10 ft, which usual practice does not know. */
+    static HouseRules moreRibbon(HouseRules rules, String rolls) {
+        return changed(rules, "body-ribbon", 3, rolls);
+    }
+
+    static HouseRules changed(HouseRules rules, String topic, int row, String number) {
+        return rules.changeGrid(topic, "Base", g -> g.change(row, r -> r.withResult(0, number)));
+    }
+
+    Publisher.Outcome publish(String title, UnaryOperator<HouseRules> change) {
+        return publish(title, change, editions.today(), true, "");
+    }
+
+    Publisher.Outcome publish(String title, UnaryOperator<HouseRules> change, LocalDate startsOn, boolean acknowledged, String override) {
+        return publisher.publish(change.apply(live()), shop.liveEdition(), new Publisher.Wish(title, "A note", "Ada", startsOn, acknowledged, override));
+    }
+}
