@@ -1,5 +1,12 @@
 package boughwright.house;
 
+import boughwright.brief.Fullness;
+import boughwright.brief.SeenFrom;
+import boughwright.brief.Tree;
+import boughwright.brief.Word;
+import boughwright.measure.Length;
+import boughwright.rulebook.Asked;
+import boughwright.rulebook.Girth;
 import boughwright.rulebook.NumberInterval;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -20,6 +27,7 @@ public record Curve(String name, List<Point> points) {
 
     /** From 3 to 20 feet in steps of a tenth, which every edge of a shop's tables falls on or near. */
     private static final int STEPS = 170;
+    private static final Map<String, String> USUAL = Map.of("fullness", "medium", "seen from", "wall", "abundance", "generous");
 
     /**
      * @param feet height
@@ -57,25 +65,57 @@ public record Curve(String name, List<Point> points) {
     }
 
     private static double value(Sheet sheet, BigDecimal feet, String dimension, String word) {
-        Map<String, String> usual = Map.of("fullness", "medium", "seen from", "wall", "abundance", "generous");
-        double value = 1;
+        double factors = 1;
+        OptionalDouble base = OptionalDouble.empty();
         for (Grid grid : sheet.grids()) {
-            if (!grid.name().equals(Grid.POLICY)) {
-                List<String> words = grid.columns().stream()
-                        .map(c -> c.name().equals(dimension) ? word : usual.getOrDefault(c.name(), c.choices().isEmpty() ? "" : c.choices().get(0))).toList();
-                OptionalDouble part = answer(grid, feet, words, 0);
-                if (part.isEmpty()) {
-                    return Double.NaN;
-                }
-                value *= part.getAsDouble();
+            List<String> words = grid.columns().stream().map(c -> meant(c, dimension, word)).toList();
+            OptionalDouble part = grid.name().equals(Grid.POLICY) ? OptionalDouble.of(1)
+                    : grid.name().equals(Grid.BASE) && !Asked.bySurface(sheet.topic()) ? lifted(sheet, grid, feet, words, dimension, word) : answer(grid, feet, words);
+            if (part.isEmpty()) {
+                return Double.NaN;
+            }
+            if (grid.name().equals(Grid.BASE)) {
+                base = part;
+            } else {
+                factors *= part.getAsDouble();
             }
         }
-        return boughwright.rulebook.Asked.bySurface(sheet.topic()) ? value : rounded(sheet, value, feet);
+        double value = base.orElse(Double.NaN) * factors;
+        return Asked.bySurface(sheet.topic()) || Double.isNaN(value) ? value : rounded(sheet, value, feet);
+    }
+
+    private static String meant(Column column, String dimension, String word) {
+        return column.name().equals(dimension) ? word : USUAL.getOrDefault(column.name(), column.choices().isEmpty() ? "" : column.choices().get(0));
+    }
+
+    /** As sizing reckons it: never less than the same tree cut down to the foot of a row below would take. */
+    private static OptionalDouble lifted(Sheet sheet, Grid grid, BigDecimal feet, List<String> words, String dimension, String word) {
+        OptionalDouble plain = answer(grid, feet, words);
+        Fullness fullness = Word.read(Fullness.class, dimension.equals("fullness") ? word : Fullness.MEDIUM.word()).orElse(Fullness.MEDIUM);
+        Length height = Length.ofFeet(feet.doubleValue());
+        Tree tree = new Tree(height, Tree.usualDiameter(height, fullness), fullness, SeenFrom.WALL, false, false);
+        boolean girth = row(sheet, feet).map(r -> r.results().size() > 2 && r.results().get(2).equals("true")).orElse(false);
+        double value = plain.orElse(Double.NaN) * (girth ? Girth.of(tree) : 1);
+        for (GridRow row : grid.rows()) {
+            Optional<NumberInterval> heights = row.heights().interval();
+            if (heights.isPresent() && row.choices().size() == words.size() && SheetCheck.answers(grid, row, words)) {
+                BigDecimal lowest = BigDecimal.valueOf(new Length(tree.widestDiameter().metres() / Tree.WIDEST).feet()).setScale(6, RoundingMode.HALF_UP);
+                BigDecimal foot = heights.get().from().max(lowest);
+                OptionalDouble there = foot.compareTo(feet) < 0 && heights.get().contains(foot) ? answer(grid, foot, words) : OptionalDouble.empty();
+                if (there.isPresent()) {
+                    value = Math.max(value, there.getAsDouble() * (girth ? Girth.of(tree.withHeight(Length.ofFeet(foot.doubleValue()))) : 1));
+                }
+            }
+        }
+        return plain.isEmpty() ? plain : OptionalDouble.of(value);
+    }
+
+    private static Optional<GridRow> row(Sheet sheet, BigDecimal feet) {
+        return sheet.grid(Grid.POLICY).flatMap(p -> p.rows().stream().filter(r -> r.heights().interval().filter(i -> i.contains(feet)).isPresent()).findFirst());
     }
 
     private static double rounded(Sheet sheet, double value, BigDecimal feet) {
-        Optional<Grid> policy = sheet.grid(Grid.POLICY);
-        Optional<GridRow> row = policy.flatMap(p -> p.rows().stream().filter(r -> r.heights().interval().filter(i -> i.contains(feet)).isPresent()).findFirst());
+        Optional<GridRow> row = row(sheet, feet);
         if (row.isEmpty() || row.get().results().size() < 2) {
             return value;
         }
@@ -89,7 +129,7 @@ public record Curve(String name, List<Point> points) {
     }
 
     /** Of the only row that answers; nothing when there is none, when there are several, or when its cell is no number. */
-    private static OptionalDouble answer(Grid grid, BigDecimal feet, List<String> words, int result) {
+    private static OptionalDouble answer(Grid grid, BigDecimal feet, List<String> words) {
         GridRow found = null;
         for (GridRow row : grid.rows()) {
             Optional<NumberInterval> heights = row.heights().interval();
@@ -99,10 +139,10 @@ public record Curve(String name, List<Point> points) {
             }
             found = about ? row : found;
         }
-        if (found == null || found.results().size() <= result) {
+        if (found == null || found.results().isEmpty()) {
             return OptionalDouble.empty();
         }
-        Optional<BigDecimal> amount = NumberText.plain(found.results().get(result));
+        Optional<BigDecimal> amount = NumberText.plain(found.results().get(0));
         if (amount.isEmpty()) {
             return OptionalDouble.empty();
         }

@@ -1,7 +1,6 @@
 package boughwright.rulebook;
 
 import boughwright.brief.Brief;
-import boughwright.brief.Fullness;
 import boughwright.brief.Tree;
 import boughwright.measure.Length;
 import boughwright.needs.Reason;
@@ -49,7 +48,7 @@ final class Sizing {
         TableAnswer base = base(what, feet(tree), more);
         TableAnswer policy = tables.ask(what.file(), "Policy", Map.of("height", feet(tree)));
         boolean girth = policy.flag("girth");
-        double value = base.number().doubleValue() * (girth ? girth(tree) : 1);
+        double value = base.number().doubleValue() * (girth ? Girth.of(tree) : 1);
         WrittenTable written = tables.table(what.file(), BASE);
         for (WrittenTable.Row row : written.rows()) {
             NumberInterval heights = written.interval(row, "height");
@@ -57,14 +56,14 @@ final class Sizing {
             BigDecimal foot = heights.from().max(feet(tree.widestDiameter().metres() / Tree.WIDEST));
             if (foot.compareTo(feet(tree)) < 0 && heights.contains(foot) && answers(written, row, more)) {
                 Tree lower = tree.withHeight(Length.ofFeet(foot.doubleValue()));
-                double there = base(what, foot, more).number().doubleValue() * (girth ? girth(lower) : 1);
+                double there = base(what, foot, more).number().doubleValue() * (girth ? Girth.of(lower) : 1);
                 value = Math.max(value, there);
             }
         }
         Factors factors = factors(what, brief);
         Rounded rounded = round(value * factors.product(), policy);
         double plain = base.number().doubleValue();
-        boolean usual = !girth || girth(tree) == 1 && round(plain * factors.product(), policy).quantity() == rounded.quantity();
+        boolean usual = !girth || Girth.of(tree) == 1 && round(plain * factors.product(), policy).quantity() == rounded.quantity();
         // What is told is what was reckoned with, be it this tree's girth or what a lower tree of its width would take.
         double told = usual || plain == 0 ? 1 : value / plain;
         return new Sized(rounded.quantity(), reason(what, brief, base, factors, policy, rounded, value, told, ""));
@@ -135,22 +134,6 @@ final class Sizing {
 
     private static BigDecimal feet(double metres) {
         return BigDecimal.valueOf(new Length(metres).feet()).setScale(6, RoundingMode.HALF_UP).max(LEAST_FEET).min(MOST_FEET);
-    }
-
-    /** How far girth may be off the usual before it counts, as a share. */
-    private static final double USUAL = 0.1;
-
-    /** The girth factor: 1 for a tree within a tenth of the usual, else its area over the nearer end of that band. */
-    static double girth(Tree tree) {
-        double ratio = areaOverMedium(tree);
-        return ratio > 1 + USUAL ? ratio / (1 + USUAL) : ratio < 1 - USUAL ? ratio / (1 - USUAL) : 1;
-    }
-
-    /** Area of this tree over that of a medium tree of the same height. */
-    private static double areaOverMedium(Tree tree) {
-        Length usual = Tree.usualDiameter(tree.height(), Fullness.MEDIUM);
-        Tree medium = new Tree(tree.height(), usual, Fullness.MEDIUM, tree.seenFrom(), tree.lit(), tree.real());
-        return tree.form().cone().area() / medium.form().cone().area();
     }
 
     /** @param raised whether the table's least made it more than it would be */

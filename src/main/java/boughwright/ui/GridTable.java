@@ -58,20 +58,21 @@ final class GridTable extends Div {
         this.told = IntStream.range(0, grid.columns().size())
                 .filter(c -> !growable() || apart.contains(grid.columns().get(c).name()) || tellsApart(grid, c)).boxed().toList();
         addClassNames("grid-table", told.size() > 1 ? "wide" : "narrow");
-        getElement().setAttribute("role", "table");
-        getElement().setAttribute("aria-label", Headings.grid(grid.name()));
+        Div table = new Div();
+        table.getElement().setAttribute("role", "table");
+        table.getElement().setAttribute("aria-label", Headings.grid(grid.name()));
         getStyle().set("--columns", columns());
-        add(head());
+        table.add(head());
         for (int i = 0; i < grid.rows().size(); i++) {
             Div row = row(i, grid.rows().get(i));
             if (i + 1 == pointed) {
                 row.addClassName("pointed");
                 row.getElement().executeJs("this.scrollIntoView({block: 'center'})");
             }
-            add(row);
+            table.add(row);
         }
         NativeButton more = Controls.link(Text.of("house.row.add"), () -> edit.rows(g -> g.add(g.rows().size() - 1)));
-        add(more);
+        add(table, more);
     }
 
     private String columns() {
@@ -107,7 +108,7 @@ final class GridTable extends Div {
             head.add(heading(Text.of("house.column.growing")));
         }
         Span last = heading("");
-        last.getElement().setAttribute("aria-label", Text.of("house.column.do"));
+        last.add(Controls.words(Text.of("house.column.do"), "unseen"));
         head.add(last);
         head.addClassNames("grid-row", "grid-head");
         head.getElement().setAttribute("role", "row");
@@ -269,9 +270,8 @@ final class GridTable extends Div {
 
     private Component menu(int index) {
         NativeDetails menu = new NativeDetails();
-        menu.setSummary(new Span("⋯"));
+        menu.setSummary(new Span("⋯"), Controls.words(label(index, Text.of("house.column.do")), "unseen"));
         menu.getElement().setAttribute("name", "pick");
-        menu.getSummary().getElement().setAttribute("aria-label", label(index, Text.of("house.column.do")));
         Div list = new Div(Controls.link(Text.of("house.row.below"), () -> edit.rows(g -> g.add(index))),
                 Controls.link(Text.of("house.row.copy"), () -> edit.rows(g -> g.copy(index))),
                 Controls.link(Text.of("house.row.up"), () -> edit.rows(g -> g.move(index, -1))),

@@ -25,9 +25,8 @@ final class PickWords extends Div {
         this.held = new ArrayList<>(chosen);
         addClassName("pick");
         NativeDetails details = new NativeDetails();
-        details.setSummary(shown);
+        details.setSummary(Controls.words(label + ": ", "unseen"), shown);
         details.getElement().setAttribute("name", "pick");
-        details.getSummary().getElement().setAttribute("aria-label", Text.of("house.pick", label));
         Div list = new Div();
         list.addClassName("pick-list");
         for (String choice : choices) {

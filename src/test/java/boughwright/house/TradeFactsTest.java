@@ -33,8 +33,8 @@ class TradeFactsTest {
     }
 
     @Test
-    void a_quantity_that_falls_as_trees_grow_or_are_fuller_is_told() throws IOException {
-        assertThat(broken(with("single-flowers", "Base", 3, "1"))).anySatisfy(s -> assertThat(s).contains("fall to").contains("a tree grown to"));
+    void a_quantity_that_falls_as_trees_are_fuller_or_seen_from_more_sides_is_told() throws IOException {
+        assertThat(broken(with("single-flowers", "Seen-from factor", 2, "0.3"))).anySatisfy(s -> assertThat(s).contains("fall to").contains("In a bay"));
         assertThat(broken(with("clusters", "Fullness factor", 2, "0.8"))).anySatisfy(s -> assertThat(s).contains("fall to").contains("Full"));
     }
 }

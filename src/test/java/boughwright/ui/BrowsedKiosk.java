@@ -1,17 +1,25 @@
 package boughwright.ui;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import boughwright.KioskServer;
 import java.io.IOException;
+import java.io.InputStream;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A running kiosk with a browser of its own for each test. */
@@ -41,5 +49,38 @@ abstract class BrowsedKiosk extends KioskServer {
         HttpResponse<String> made = HttpClient.newHttpClient().send(HttpRequest.newBuilder(URI.create(address("/api/proposals")))
                 .header("Content-Type", "application/json").POST(HttpRequest.BodyPublishers.ofString(brief)).build(), HttpResponse.BodyHandlers.ofString());
         return made.body().replaceAll("(?s).*?\"code\" : \"([a-z0-9-]+)\".*", "$1");
+    }
+
+    final void heading(String text) {
+        patience.until(ExpectedConditions.textToBe(By.tagName("h1"), text));
+    }
+
+    final void click(String xpath) {
+        // A page that is just being drawn anew may take the element away between finding and clicking it.
+        patience.ignoring(StaleElementReferenceException.class).until(b -> {
+            WebElement found = ExpectedConditions.elementToBeClickable(By.xpath(xpath)).apply(b);
+            if (found != null) {
+                found.click();
+            }
+            return found != null;
+        });
+    }
+
+    /** The screen as it stands keeps to the accessibility rules that axe-core checks. */
+    final void isAccessible(String screen) throws IOException {
+        browser.executeScript(axe());
+        Object violations = browser.executeAsyncScript("""
+                const done = arguments[0];
+                axe.run(document).then(
+                    found => done(found.violations.map(v => v.id + ': ' + v.nodes.map(n => n.html).join(' ')).join('\\n')),
+                    fault => done(String(fault)));
+                """);
+        assertThat(violations).as(screen).isEqualTo("");
+    }
+
+    private static String axe() throws IOException {
+        try (InputStream script = BrowsedKiosk.class.getResourceAsStream("/axe/axe.min.js")) {
+            return new String(script.readAllBytes(), StandardCharsets.UTF_8);
+        }
     }
 }

@@ -3,7 +3,6 @@ package boughwright.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -14,7 +13,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
-import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.support.ui.ExpectedConditions;
 
@@ -25,18 +23,6 @@ class KioskInBrowserTest extends BrowsedKiosk {
     void askTheFirstQuestion() {
         browser.get(address("/"));
         heading("How tall is your tree?");
-    }
-
-    private void heading(String text) {
-        patience.until(ExpectedConditions.textToBe(By.tagName("h1"), text));
-    }
-
-    private void click(String xpath) {
-        // A page that is just being drawn anew may take the element away between finding and clicking it.
-        patience.ignoring(StaleElementReferenceException.class).until(b -> {
-            ExpectedConditions.elementToBeClickable(By.xpath(xpath)).apply(b).click();
-            return true;
-        });
     }
 
     private void card(String title) {
@@ -240,22 +226,5 @@ class KioskInBrowserTest extends BrowsedKiosk {
 
         assertThat(loaded).isEqualTo("Figtree,Fraunces");
         assertThat(strangers).isEqualTo("");
-    }
-
-    private void isAccessible(String screen) throws IOException {
-        browser.executeScript(axe());
-        Object violations = browser.executeAsyncScript("""
-                const done = arguments[0];
-                axe.run(document).then(
-                    found => done(found.violations.map(v => v.id + ': ' + v.nodes.map(n => n.html).join(' ')).join('\\n')),
-                    fault => done(String(fault)));
-                """);
-        assertThat(violations).as(screen).isEqualTo("");
-    }
-
-    private static String axe() throws IOException {
-        try (InputStream script = KioskInBrowserTest.class.getResourceAsStream("/axe/axe.min.js")) {
-            return new String(script.readAllBytes(), StandardCharsets.UTF_8);
-        }
     }
 }

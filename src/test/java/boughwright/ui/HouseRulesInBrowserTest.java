@@ -1,0 +1,147 @@
+package boughwright.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boughwright.publishing.Drafts;
+import boughwright.publishing.Editions;
+import boughwright.publishing.FirstWord;
+import boughwright.publishing.ManagerAccount;
+import boughwright.publishing.ShopDoor;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.support.ui.ExpectedConditions;
+import org.springframework.beans.factory.annotation.Autowired;
+
+class HouseRulesInBrowserTest extends BrowsedKiosk {
+
+    private static final String PASSWORD = "seven swans a-swimming";
+    private static final String CELL = "(//div[@role='table'])[1]//div[contains(@class,'grid-row')][%d]//input[contains(@aria-label, '%s')]";
+
+    @Autowired
+    private ManagerAccount account;
+    @Autowired
+    private ShopDoor shop;
+    @Autowired
+    private Editions editions;
+    @Autowired
+    private Drafts drafts;
+
+    /** Other tests of this kiosk begin with the first edition. */
+    @AfterEach
+    void backToTheFirstEdition() {
+        drafts.discard();
+        if (shop.liveEdition() != 1) {
+            shop.rollBack(1, "test");
+        }
+    }
+
+    private void type(String id, String text) {
+        WebElement field = patience.until(ExpectedConditions.elementToBeClickable(By.id(id)));
+        field.clear();
+        field.sendKeys(text);
+    }
+
+    private void signIn(String page) {
+        browser.get(address("/house-rules/" + page));
+        patience.until(ExpectedConditions.elementToBeClickable(By.id("staff-name")));
+        if (!account.hasPassword()) {
+            type("staff-word", FirstWord.of(account));
+            type("staff-again", PASSWORD);
+        }
+        type("staff-name", "Ada");
+        type("staff-password", PASSWORD);
+        browser.findElement(By.id("staff-password")).sendKeys(Keys.ENTER);
+        patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(".house nav")));
+    }
+
+    private void cell(int row, String column, String text) {
+        WebElement field = patience.until(ExpectedConditions.elementToBeClickable(By.xpath(CELL.formatted(row + 1, column))));
+        field.sendKeys(Keys.chord(Keys.CONTROL, "a"), text, Keys.TAB);
+    }
+
+    @Test
+    void staff_change_a_number_see_what_is_wrong_mend_it_publish_and_go_back() throws Exception {
+        browser.get(address("/house-rules/body-ribbon"));
+        patience.until(ExpectedConditions.elementToBeClickable(By.id("staff-name")));
+        isAccessible("the sign-in");
+        signIn("body-ribbon");
+        heading("Rolls of body ribbon");
+        isAccessible("a page of tables");
+
+        cell(5, "up to", "11");
+        patience.until(ExpectedConditions.textToBePresentInElementLocated(By.cssSelector(".complaint"), "Rows 5 and 6 leave a gap"));
+        assertThat(browser.findElement(By.cssSelector(".to-mend")).getText()).isEqualTo("One thing to mend before this can go live");
+        assertThat(browser.findElements(By.cssSelector(".height.wrong"))).hasSize(1);
+        isAccessible("a page with a fault");
+        click("//footer//button[.='Undo']");
+        patience.until(ExpectedConditions.numberOfElementsToBe(By.cssSelector(".complaint"), 0));
+
+        cell(4, "Rolls", "3.2");
+        patience.until(b -> drafts.open().isPresent() && drafts.open().get().rules().sheet("body-ribbon").orElseThrow().grid("Base").orElseThrow().rows().get(3)
+                .results().get(0).equals("3.2"));
+        click("//footer//button[.='Publish']");
+        heading("Publish the draft");
+        isAccessible("publishing");
+        type("publish-title", "With more ribbon");
+        browser.findElement(By.id("publish-acknowledged")).click();
+        click("//div[contains(@class,'publish-page')]//button[.='Publish it']");
+        heading("Editions");
+        patience.until(ExpectedConditions.textToBePresentInElementLocated(By.cssSelector(".live.edition"), "With more ribbon"));
+        isAccessible("the editions");
+        assertThat(shop.designer().rulebook().edition().title()).isEqualTo("With more ribbon");
+
+        click("//div[contains(@class,'edition')][.//h2[.='1 · Winter 26']]//button[.='Go back to this']");
+        click("//button[.='Yes, make it live now']");
+        patience.until(ExpectedConditions.textToBePresentInElementLocated(By.cssSelector(".live.edition"), "Winter 26"));
+        patience.until(b -> shop.liveEdition() == 1);
+    }
+
+    @Test
+    void every_page_keeps_to_the_rules_of_accessibility() throws Exception {
+        signIn("filler-balls");
+        for (String page : List.of("Ribbon and bows", "Looks", "Palettes", "Colour shares", "Design score", "Cautions", "Rehearse", "Reference briefs")) {
+            click("//nav//button[starts-with(., '" + page + "')]");
+            heading(page);
+            isAccessible(page);
+        }
+    }
+
+    @Test
+    void a_floor_of_safety_is_not_undercut_and_the_page_says_why() {
+        signIn("cautions");
+        type("number-heat-distance", "2 ft");
+        browser.findElement(By.id("number-heat-distance")).sendKeys(Keys.TAB);
+        patience.until(ExpectedConditions.textToBePresentInElementLocated(By.cssSelector(".complaint"), "never less. Three feet from heat is what fire-safety advice (NFPA) asks for"));
+    }
+
+    @Test
+    void a_rehearsal_says_what_would_change_and_shows_the_largest_changes_side_by_side() throws Exception {
+        String code = kept("{\"tree\": {\"height\": \"9 ft\"}}").replace('-', ' ').toUpperCase(java.util.Locale.ROOT);
+        signIn("body-ribbon");
+        heading("Rolls of body ribbon");
+        cell(4, "Rolls", "3.2");
+        patience.until(b -> drafts.open().isPresent());
+        click("//footer//button[.='Rehearse']");
+        click("//button[.='Newest 50']");
+        click("//button[.='Begin']");
+        patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(".rehearsed .picture svg")));
+        assertThat(browser.findElement(By.cssSelector(".facts")).getText()).contains("Kits that change");
+        assertThat(browser.findElements(By.xpath("//div[contains(@class,'rehearsed')]/h2")).stream().map(WebElement::getText)).contains(code);
+        isAccessible("the rehearsal");
+    }
+
+    @Test
+    void staff_go_from_a_number_of_a_plan_to_the_row_that_says_so() throws Exception {
+        String code = kept("{\"tree\": {\"height\": \"9 ft\"}}");
+        signIn("body-ribbon");
+        browser.get(address("/plan/" + code));
+        click("(//div[contains(@class,'kit-list')]//button[starts-with(., 'Why')])[1]");
+        click("//a[.='Open this row in the house rules']");
+        patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(".grid-row.pointed")));
+        assertThat(browser.findElement(By.tagName("h1")).getText()).isEqualTo("Light bulbs");
+    }
+}
