@@ -5,10 +5,10 @@
  * needs stand before the rulebook, which answers in them, and before the kit, which reads them:
  *
  * <pre>
- *   brief ──▶ needs ◀── rulebook     kit ──▶ layout ──▶ plan ──▶ proposal ──▶ consultation ──▶ ui · api
- *               │       (Drools)      ▲     (geometry)           (all of it)  (saved)          cli
- *               └─────────────────────┤ (CBC)              drawing · document
- *                                 catalogue                (pictures, pages)
+ *   brief ──▶ needs ◀── rulebook     kit ──▶ layout ──▶ plan ──▶ proposal ──▶ publishing ──▶ consultation ──▶ ui · api
+ *               │       (Drools)      ▲     (geometry)           (all of it)  (what is live)  (saved)          cli
+ *               └─────────────────────┤ (CBC)              drawing · document      ▲
+ *                                 catalogue                (pictures, pages)     house (rules that staff tune)
  *   measure · colour · text: what every step shares
  * </pre>
  *

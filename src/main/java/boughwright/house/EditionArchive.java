@@ -13,6 +13,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -44,7 +45,8 @@ public final class EditionArchive {
     /** The folder of the archive may be wrapped in one other, as archives often are. */
     private static final Pattern NAME = Pattern.compile("(?:[A-Za-z0-9 ._-]{1,60}/)?(edition\\.json|README\\.txt|sizing/[a-z][a-z-]{1,40}\\.dmn)");
     private static final Pattern DOTS = Pattern.compile("(?:^|/)\\.{1,2}(?:/|$)");
-    private static final long EPOCH = 315_532_800_000L;
+    /** The first moment that a zip can name, by no clock and in no time zone. */
+    private static final LocalDateTime EPOCH = LocalDateTime.of(1980, 1, 1, 0, 0);
 
     private EditionArchive() {
     }
@@ -70,7 +72,7 @@ public final class EditionArchive {
             try (ZipOutputStream zip = new ZipOutputStream(bytes, StandardCharsets.UTF_8)) {
                 for (Map.Entry<String, String> file : files.entrySet()) {
                     ZipEntry entry = new ZipEntry(file.getKey());
-                    entry.setTime(EPOCH);
+                    entry.setTimeLocal(EPOCH);
                     zip.putNextEntry(entry);
                     zip.write(file.getValue().getBytes(StandardCharsets.UTF_8));
                     zip.closeEntry();

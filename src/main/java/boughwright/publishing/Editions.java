@@ -151,6 +151,12 @@ public class Editions {
         note(author, kind, Optional.of(edition), startsOn.toString());
     }
 
+    /** That somebody has made a file the draft. */
+    public void imported(String author, String file) {
+        note(author, HouseEvent.Kind.IMPORTED, Optional.empty(), file.length() <= 80 ? file : file.substring(0, 79) + "…");
+        settling.settle();
+    }
+
     /** Adds to what is told under "history". */
     void note(String author, HouseEvent.Kind kind, Optional<Integer> edition, String words) {
         database.sql("insert into house_event (id, made_at, author, what, edition, words) values (:id, :made, :author, :what, :edition, :words)")

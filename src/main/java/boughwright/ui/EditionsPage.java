@@ -195,6 +195,7 @@ final class EditionsPage extends HousePage {
         EditionArchive.Reading.Read read = (EditionArchive.Reading.Read) reading;
         HouseRules rules = read.rules();
         edits.cell(r -> rules);
+        editions.imported(edits.drafting().author(), name);
         int changes = Comparison.of(edits.drafting().live(), rules, edits.drafting().units()).size();
         tell(List.of(Text.of("house.import.done", name, changes)), false);
     }
@@ -229,7 +230,7 @@ final class EditionsPage extends HousePage {
                     change.addClassName("soft");
                     entry.add(change);
                 });
-            } else if (event.kind() == HouseEvent.Kind.REFERENCE) {
+            } else if (event.kind() == HouseEvent.Kind.REFERENCE || event.kind() == HouseEvent.Kind.IMPORTED) {
                 entry.add(new Paragraph(event.words()));
             }
             box.add(entry);
