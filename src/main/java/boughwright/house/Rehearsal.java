@@ -32,8 +32,7 @@ import java.util.function.IntConsumer;
  * Replays consultations under a draft and under the edition that is live, and says what would change.
  *
  * <p>Either by needs alone, which is fast, or whole, with kit and layout. A consultation whose needs, demands and weights are the same
- * either way is the same whole: nothing after the rulebook differs. The same subjects and editions give the same report. Works on all
- * processors but leaves one of several to customers; may be cancelled from any thread.
+ * either way is the same whole: nothing after the rulebook differs. The same subjects and editions give the same report. May be cancelled from any thread.
  */
 public final class Rehearsal {
 

@@ -77,7 +77,7 @@ final class Florals {
     }
 
     /**
-     * Bound along one branch: the two sprays point up and out behind, the two flowers sit side by side in front. Each cluster is turned
+     * Bound along one branch: the two sprays point up and out behind, the flowers sit side by side in front. Each cluster is turned
      * its own way and every second one is mirrored, as no two are bound alike.
      */
     private void setCluster(List<KitLine> stems, int number, Wished wished, double radius) {
@@ -90,16 +90,22 @@ final class Florals {
         double turn = 1.2 * (number * Patterns.GOLDEN % 1 - 0.5);
         int mirror = number % 2 == 0 ? 1 : -1;
         List<Hung.Part> parts = new ArrayList<>();
+        long flowers = stems.stream().filter(l -> l.role() == Role.FACE_FLOWER).count();
         int flower = 0;
         for (int i = 0; i < stems.size(); i++) {
             KitLine line = stems.get(i);
             boolean face = line.role() == Role.FACE_FLOWER;
-            double aside = mirror * radius * (face ? (flower++ % 2 == 0 ? -0.45 : 0.45) : line.role() == Role.HEIGHT_STEM ? -0.15 : 0.2);
+            double aside = mirror * radius * (face ? abreast(flower++, flowers) : line.role() == Role.HEIGHT_STEM ? -0.15 : 0.2);
             double down = radius * (face ? 0.25 : -0.35);
             parts.add(new Hung.Part(ids.get(i), line, down * Math.cos(turn) + aside * Math.sin(turn), aside * Math.cos(turn) - down * Math.sin(turn),
                     BOUND * radius));
         }
         load.hung().add(new Hung(Hung.CLUSTER + (number + 1), Zone.OUTER, place.get().slant(), place.get().angle(), Zone.OUTER.depth(), radius, 0, parts));
+    }
+
+    /** From −0.45 to 0.45 of the cluster's radius, so many abreast; a flower alone sits in the middle. */
+    private static double abreast(int flower, long of) {
+        return of == 1 ? 0 : -0.45 + 0.9 * flower / (of - 1);
     }
 
     void setSprays(List<KitLine> styles) {

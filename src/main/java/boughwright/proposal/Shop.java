@@ -16,8 +16,10 @@ import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Opens a shop: its rulebook and its catalogue, from files or from those that the program brings along. */
@@ -50,7 +52,7 @@ public final class Shop {
             return new Opening.BadRulebook(faulty.faults());
         }
         Rulebook rulebook = ((Rulebook.Opening.Open) opening).rulebook();
-        Goods goods = goods(rulebook, catalogue);
+        Goods goods = goods(rulebook.choices().looks().stream().map(l -> l.id()).collect(Collectors.toSet()), rulebook.choices().currency(), catalogue);
         return goods instanceof Goods.Faulty faulty
                 ? new Opening.BadCatalogue(faulty.faults())
                 : new Opening.Open(new Designer(rulebook, ((Goods.Read) goods).catalogue(), new KitSolver()));
@@ -67,13 +69,13 @@ public final class Shop {
     }
 
     /**
-     * @param rulebook whose looks and currency the catalogue keeps to
+     * @param looks tags that the catalogue may name
+     * @param currency of its prices
      * @param catalogue CSV file; empty for the demo shop's season
      * @throws IOException when the file is missing or cannot be read as UTF-8 text
      */
-    public static Goods goods(Rulebook rulebook, Optional<Path> catalogue) throws IOException {
-        CatalogueReader reader = new CatalogueReader(
-                rulebook.choices().looks().stream().map(l -> l.id()).collect(Collectors.toSet()), rulebook.choices().currency());
+    public static Goods goods(Set<String> looks, Currency currency, Optional<Path> catalogue) throws IOException {
+        CatalogueReader reader = new CatalogueReader(looks, currency);
         try (Reader csv = catalogue.isPresent() ? Files.newBufferedReader(catalogue.get()) : stream("catalogue-samples/season.csv")) {
             CatalogueReading reading = reader.read(csv);
             return reading instanceof CatalogueReading.Faulty faulty ? new Goods.Faulty(faulty.faults()) : new Goods.Read(((CatalogueReading.Read) reading).catalogue());

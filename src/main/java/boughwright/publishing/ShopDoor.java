@@ -6,6 +6,7 @@ import boughwright.kit.KitSolver;
 import boughwright.needs.Adjustments;
 import boughwright.proposal.Designer;
 import boughwright.proposal.Shop;
+import boughwright.rulebook.Edition;
 import boughwright.rulebook.Rulebook;
 import boughwright.rulebook.RulebookFault;
 import boughwright.rulebook.StyleRules;
@@ -21,8 +22,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import org.slf4j.Logger;
@@ -93,7 +96,8 @@ public class ShopDoor implements DisposableBean {
                 return;
             }
             Rulebook shipped = ((Rulebook.Opening.Open) folder).rulebook();
-            Shop.Goods read = Shop.goods(shipped, goods);
+            int number = keepFolder(shipped);
+            Shop.Goods read = Shop.goods(looks(), shipped.choices().currency(), goods);
             if (read instanceof Shop.Goods.Faulty faulty) {
                 refuse(faulty.faults().stream().map(CatalogueFault::sentence).toList());
                 return;
@@ -101,7 +105,6 @@ public class ShopDoor implements DisposableBean {
             synchronized (this) {
                 catalogue = ((Shop.Goods.Read) read).catalogue();
                 rules = shipped.styleRules();
-                int number = keepFolder(shipped);
                 live = liveFrom(number, shipped);
             }
             opened.complete(null);
@@ -148,6 +151,15 @@ public class ShopDoor implements DisposableBean {
         return editions.keep(new KeptEdition(0, id, folder.edition().title(), Text.of(known.isPresent() ? "publishing.folder.again" : "publishing.folder.first"),
                 Text.of("publishing.folder.author"), KeptEdition.Origin.FOLDER, known.map(KeptEdition::number), null, texts, ""),
                 goesLive ? Optional.of(editions.today()) : Optional.empty(), "");
+    }
+
+    /** Tags of looks that any edition has: a product may belong to one that is gone, or to one that is to come. */
+    private Set<String> looks() throws IOException {
+        Set<String> tags = new TreeSet<>();
+        for (KeptEdition edition : editions.all()) {
+            Edition.read(edition.texts().get("edition.json")).choices().looks().forEach(l -> tags.add(l.id()));
+        }
+        return tags;
     }
 
     /** Ids of kept editions differ; the folder's own stays as engineers have written it. */

@@ -104,8 +104,10 @@ final class EditionsPage extends HousePage {
             links.add(Controls.link(Text.of("house.edition.compare-live"), () -> compare.accept(edition.number(), live)));
         }
         toCome.ifPresent(p -> links.add(Controls.link(Text.of("house.edition.withdraw"), () -> {
-            publisher.withdraw(p.id(), edits.drafting().author());
-            again.run();
+            if (!edits.gone()) {
+                publisher.withdraw(p.id(), edits.drafting().author());
+                again.run();
+            }
         })));
         box.add(title, mark, by);
         if (!edition.override().isBlank()) {
@@ -121,6 +123,9 @@ final class EditionsPage extends HousePage {
     }
 
     private void rollBack(int number) {
+        if (edits.gone()) {
+            return;
+        }
         List<String> faults = shop.rollBack(number, edits.drafting().author());
         if (faults.isEmpty()) {
             again.run();
@@ -183,7 +188,7 @@ final class EditionsPage extends HousePage {
     private void imported(elemental.json.JsonArray file) {
         String name = file.getString(0);
         String content = file.getString(1);
-        if (name.isEmpty()) {
+        if (name.isEmpty() || edits.gone()) {
             return;
         }
         byte[] bytes = content.equals("!") ? new byte[EditionArchive.MOST_PACKED + 1] : Base64.getDecoder().decode(content);
@@ -204,6 +209,9 @@ final class EditionsPage extends HousePage {
         Paragraph about = new Paragraph(Text.of("house.reload.words"));
         about.addClassName("soft");
         Div box = new Div(new H2(Text.of("house.reload")), about, Controls.button(Text.of("house.reload.go"), "quiet", () -> {
+            if (edits.gone()) {
+                return;
+            }
             List<String> faults = shop.reload(edits.drafting().author());
             if (faults.isEmpty()) {
                 again.run();

@@ -8,6 +8,9 @@ interface HouseEdits {
 
     HouseDrafting drafting();
 
+    /** Whether nobody is signed in any more; then the page closes, and nothing that was asked for is done. */
+    boolean gone();
+
     /** A change that the page shows already: only complaints, charts and counts follow. */
     void cell(UnaryOperator<HouseRules> change);
 

@@ -18,6 +18,8 @@ import boughwright.publishing.ShopDoor;
 import boughwright.publishing.ShopUnits;
 import boughwright.rulebook.Asked;
 import boughwright.text.Text;
+import com.vaadin.flow.component.AttachEvent;
+import com.vaadin.flow.component.ClientCallable;
 import com.vaadin.flow.component.DetachEvent;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
@@ -176,8 +178,25 @@ class HouseRulesView extends Screen implements HasUrlParameter<String>, HasDynam
         }
     }
 
-    /** After half an hour without a hand on it the page closes. */
-    private boolean gone() {
+    /** Nobody has touched the page for long: it closes by itself. */
+    @ClientCallable
+    private void idle() {
+        Staff.signOut();
+        open();
+    }
+
+    @Override
+    protected void onAttach(AttachEvent attach) {
+        super.onAttach(attach);
+        getElement().executeJs("""
+                let timer;
+                const wait = () => { clearTimeout(timer); timer = setTimeout(() => this.$server.idle(), $0); };
+                for (const sign of ['pointerdown', 'keydown']) this.addEventListener(sign, wait);
+                wait();""", (int) Staff.IDLE.toMillis());
+    }
+
+    @Override
+    public boolean gone() {
         if (Staff.present().isEmpty()) {
             open();
             return true;
@@ -213,8 +232,8 @@ class HouseRulesView extends Screen implements HasUrlParameter<String>, HasDynam
         return switch (page) {
             case HouseCheck.LOOKS -> new LooksPage(this);
             case HouseCheck.PALETTES -> new PalettesPage(this);
-            case REHEARSAL -> new RehearsalPage(drafting, publisher, shop, consultations, references);
-            case PUBLISH -> new PublishPage(drafting, publisher, editions, number -> {
+            case REHEARSAL -> new RehearsalPage(this, publisher, shop, consultations, references);
+            case PUBLISH -> new PublishPage(this, publisher, editions, number -> {
                 drafting.again();
                 go(EDITIONS);
                 tell(Text.of("house.published", editions.edition(number).map(KeptEdition::title).orElse("")));
@@ -223,7 +242,7 @@ class HouseRulesView extends Screen implements HasUrlParameter<String>, HasDynam
                 drafting.again();
                 draw();
             });
-            case REFERENCES -> new ReferencesPage(references, consultations, shop, drafting.author());
+            case REFERENCES -> new ReferencesPage(this, references, consultations, shop);
             default -> new ComparePage(drafting.changes(), () -> {
                 drafting.discard();
                 draw();

@@ -22,6 +22,7 @@ import java.util.function.IntConsumer;
 /** The last look before a draft goes live: what it changes, what must be thought about, its name, note and first day. */
 final class PublishPage extends HousePage {
 
+    private final HouseEdits edits;
     private final HouseDrafting drafting;
     private final Publisher publisher;
     private final IntConsumer published;
@@ -34,9 +35,10 @@ final class PublishPage extends HousePage {
     private boolean acknowledged;
 
     /** @param published called with the number of the edition */
-    PublishPage(HouseDrafting drafting, Publisher publisher, Editions editions, IntConsumer published) {
+    PublishPage(HouseEdits edits, Publisher publisher, Editions editions, IntConsumer published) {
         super("publish-page");
-        this.drafting = drafting;
+        this.edits = edits;
+        this.drafting = edits.drafting();
         this.publisher = publisher;
         this.published = published;
         add(new H1(Text.of("house.publish")));
@@ -111,6 +113,9 @@ final class PublishPage extends HousePage {
     }
 
     private void publish() {
+        if (edits.gone()) {
+            return;
+        }
         refused.removeAll();
         LocalDate day;
         try {

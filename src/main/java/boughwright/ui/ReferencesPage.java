@@ -35,6 +35,7 @@ final class ReferencesPage extends HousePage {
 
     private static final ObjectMapper JSON = new ObjectMapper();
 
+    private final HouseEdits edits;
     private final References references;
     private final Consultations consultations;
     private final ShopDoor shop;
@@ -50,12 +51,13 @@ final class ReferencesPage extends HousePage {
     private String abundance = Abundance.GENEROUS.word();
     private String brief = "";
 
-    ReferencesPage(References references, Consultations consultations, ShopDoor shop, String author) {
+    ReferencesPage(HouseEdits edits, References references, Consultations consultations, ShopDoor shop) {
         super("references-page");
+        this.edits = edits;
         this.references = references;
         this.consultations = consultations;
         this.shop = shop;
-        this.author = author;
+        this.author = edits.drafting().author();
         Paragraph about = new Paragraph(Text.of("house.references.about", References.shipped().size()));
         about.addClassName("soft");
         told.addClassName("complaints");
@@ -80,8 +82,10 @@ final class ReferencesPage extends HousePage {
                 box.add(line);
             });
             box.add(Controls.link(Text.of("house.row.delete"), () -> {
-                references.remove(reference.id(), author);
-                list();
+                if (!edits.gone()) {
+                    references.remove(reference.id(), author);
+                    list();
+                }
             }));
             own.add(box);
         }
@@ -180,6 +184,9 @@ final class ReferencesPage extends HousePage {
     }
 
     private void keep() {
+        if (edits.gone()) {
+            return;
+        }
         if (title.isBlank() || title.length() > 80) {
             tell(Text.of("house.reference.no-title"), true);
             return;

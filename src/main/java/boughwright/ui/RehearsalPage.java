@@ -16,6 +16,7 @@ import boughwright.publishing.References;
 import boughwright.publishing.ShopDoor;
 import boughwright.text.Text;
 import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.UIDetachedException;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
@@ -26,6 +27,7 @@ import com.vaadin.flow.component.html.NativeTableHeaderCell;
 import com.vaadin.flow.component.html.NativeTableRow;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.dom.Element;
+import com.vaadin.flow.server.Command;
 import com.vaadin.flow.server.streams.DownloadHandler;
 import com.vaadin.flow.server.streams.DownloadResponse;
 import java.io.ByteArrayInputStream;
@@ -42,7 +44,7 @@ final class RehearsalPage extends HousePage {
     private static final int LARGEST = 10;
     private static final int POLL_MILLIS = 300;
 
-    private final HouseDrafting drafting;
+    private final HouseEdits edits;
     private final Publisher publisher;
     private final ShopDoor shop;
     private final Consultations consultations;
@@ -56,9 +58,9 @@ final class RehearsalPage extends HousePage {
     private boolean whole = true;
     private Rehearsal rehearsal;
 
-    RehearsalPage(HouseDrafting drafting, Publisher publisher, ShopDoor shop, Consultations consultations, References references) {
+    RehearsalPage(HouseEdits edits, Publisher publisher, ShopDoor shop, Consultations consultations, References references) {
         super("rehearsal-page");
-        this.drafting = drafting;
+        this.edits = edits;
         this.publisher = publisher;
         this.shop = shop;
         this.consultations = consultations;
@@ -105,8 +107,11 @@ final class RehearsalPage extends HousePage {
     }
 
     private void start() {
+        if (edits.gone()) {
+            return;
+        }
         report.removeAll();
-        Publisher.Trial trial = publisher.trial(drafting.rules());
+        Publisher.Trial trial = publisher.trial(edits.drafting().rules());
         if (trial.rulebook().isEmpty()) {
             report.add(new Paragraph(Text.of("house.rehearse.faults")));
             trial.faults().stream().limit(20).forEach(f -> report.add(new Paragraph(f)));
@@ -121,7 +126,9 @@ final class RehearsalPage extends HousePage {
         progress(0, subjects.size());
         UI ui = UI.getCurrent();
         ui.setPollInterval(POLL_MILLIS);
-        int threads = Math.max(1, Runtime.getRuntime().availableProcessors());
+        // Of several processors one is left to customers.
+        int processors = Runtime.getRuntime().availableProcessors();
+        int threads = processors > 2 ? processors - 1 : processors;
         Thread worker = new Thread(() -> work(ui, mine, subjects, threads), "rehearsing");
         worker.setDaemon(true);
         worker.start();
@@ -132,7 +139,7 @@ final class RehearsalPage extends HousePage {
             int step = Math.max(1, subjects.size() / 100);
             RehearsalReport made = mine.of(subjects, threads, n -> {
                 if (n % step == 0) {
-                    ui.access(() -> progress(n, subjects.size()));
+                    later(ui, () -> progress(n, subjects.size()));
                 }
             });
             List<Rehearsal.Pair> pairs = new ArrayList<>();
@@ -140,12 +147,21 @@ final class RehearsalPage extends HousePage {
             if (whole) {
                 largest.forEach(r -> pairs.add(mine.pair(r.subject())));
             }
-            ui.access(() -> finish(ui, () -> show(made, largest, pairs)));
+            later(ui, () -> finish(ui, () -> show(made, largest, pairs)));
         } catch (CancellationException stopped) {
-            ui.access(() -> finish(ui, () -> report.add(new Paragraph(Text.of("house.rehearse.stopped")))));
+            later(ui, () -> finish(ui, () -> report.add(new Paragraph(Text.of("house.rehearse.stopped")))));
         } catch (RuntimeException broken) {
-            ui.access(() -> finish(ui, () -> report.add(new Paragraph(Text.of("house.rehearse.broken")))));
+            later(ui, () -> finish(ui, () -> report.add(new Paragraph(Text.of("house.rehearse.broken")))));
             throw broken;
+        }
+    }
+
+    /** On the screen, if it is still there; a rehearsal that nobody sees stops. */
+    private void later(UI ui, Command shown) {
+        try {
+            ui.access(shown);
+        } catch (UIDetachedException gone) {
+            stop();
         }
     }
 

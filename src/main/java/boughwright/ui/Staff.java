@@ -9,7 +9,7 @@ import java.util.Optional;
 /** Who of the staff is signed in on this tablet; after half an hour without a change or a page, nobody. */
 final class Staff {
 
-    private static final Duration IDLE = Duration.ofMinutes(30);
+    static final Duration IDLE = Duration.ofMinutes(30);
 
     /** @param seen nanoseconds of the machine's own clock */
     private record Signed(String name, long seen) {
