@@ -35,7 +35,9 @@ public final class Comparison {
         topics.forEach(topic -> comparison.sheets(before.sheet(topic), after.sheet(topic)));
         comparison.numbers(before, after);
         comparison.words(before, after);
+        comparison.order(HouseCheck.LOOKS, before.looks().stream().map(Look::title).toList(), after.looks().stream().map(Look::title).toList());
         comparison.entries(HouseCheck.LOOKS, byId(before.looks(), Look::id), byId(after.looks(), Look::id), Comparison::facts);
+        comparison.order(HouseCheck.PALETTES, before.palettes().stream().map(Palette::title).toList(), after.palettes().stream().map(Palette::title).toList());
         comparison.entries(HouseCheck.PALETTES, byId(before.palettes(), Palette::id), byId(after.palettes(), Palette::id), Comparison::facts);
         return List.copyOf(comparison.changes);
     }
@@ -190,6 +192,13 @@ public final class Comparison {
         Map<String, T> byId = new LinkedHashMap<>();
         entries.forEach(e -> byId.putIfAbsent(id.apply(e), e));
         return byId;
+    }
+
+    /** Customers see looks and palettes in their order, unlike rows: the same ones in another are a change. */
+    private void order(String page, List<String> before, List<String> after) {
+        if (before.stream().sorted().toList().equals(after.stream().sorted().toList())) {
+            changed(new Change(page, HouseCheck.pageTitle(page), "", 0, Text.of("house.change.order"), String.join(", ", before), String.join(", ", after)));
+        }
     }
 
     private <T> void entries(String page, Map<String, T> before, Map<String, T> after, Function<T, Map<String, String>> facts) {

@@ -19,7 +19,7 @@ public record Complaint(Weight weight, String page, String title, String table, 
 
     /** Where, and what: {@code Rolls of body ribbon, row 6, up to: …}. */
     public String sentence() {
-        StringBuilder where = new StringBuilder(title);
+        StringBuilder where = new StringBuilder(title.isBlank() ? page : title);
         if (!table.isEmpty()) {
             where.append(", ").append(table);
         }

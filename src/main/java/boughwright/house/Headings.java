@@ -9,8 +9,9 @@ public final class Headings {
     private Headings() {
     }
 
+    /** A column of somebody's own, as an imported file may have one, is called what it is called there. */
     public static String column(String column) {
-        return Text.of("house.column." + column.replace(' ', '-'));
+        return Text.or("house.column." + column.replace(' ', '-'), column);
     }
 
     /** What is counted, for a quantity; else what the column does. */

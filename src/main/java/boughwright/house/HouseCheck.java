@@ -78,7 +78,9 @@ public final class HouseCheck {
         for (HouseNumber number : HouseNumber.values()) {
             String text = rules.numbers().getOrDefault(number, "");
             Optional<BigDecimal> value = NumberText.read(number, text);
-            if (value.isEmpty()) {
+            if (text.isBlank()) {
+                fault(number, Text.of("house.cell.number-missing"));
+            } else if (value.isEmpty()) {
                 fault(number, Text.of(number.measure() == HouseNumber.Measure.LENGTH ? "house.number.length" : "house.number.plain", text));
             } else if (!number.allows(value.get())) {
                 fault(number, refused(number, value.get()));
@@ -128,17 +130,24 @@ public final class HouseCheck {
             BigDecimal sum = parts.stream().map(read::get).reduce(BigDecimal.ZERO, BigDecimal::add);
             int order = sum.compareTo(BigDecimal.valueOf(whole));
             if (order > 0 || exactly && order != 0) {
-                fault(at, Text.of(exactly ? "house.number.sum" : "house.number.sum-most", String.join(", ", parts.stream().map(HouseCheck::name).toList()),
+                fault(at, Text.of(exactly ? "house.number.sum" : "house.number.sum-most", named(parts),
                         String.valueOf(whole), NumberInterval.plain(sum)));
             }
         }
+    }
+
+    /** {@code “Main”, “Second” and “Spark”}. */
+    private static String named(List<HouseNumber> numbers) {
+        List<String> names = numbers.stream().map(n -> "“" + name(n) + "”").toList();
+        int last = names.size() - 1;
+        return String.join(", ", names.subList(0, last)) + Text.of("house.and") + names.get(last);
     }
 
     private void words(HouseRules rules) {
         for (HouseWords list : HouseWords.values()) {
             List<String> held = rules.words().getOrDefault(list, List.of());
             String page = page(list);
-            if (held.isEmpty()) {
+            if (held.isEmpty() && list.floor().isEmpty()) {
                 fault(page, pageTitle(page), name(list), Text.of("house.words.none"));
             }
             held.stream().filter(w -> !vocabulary(list.trait()).contains(w)).forEach(w ->
@@ -165,7 +174,9 @@ public final class HouseCheck {
             if (look.blurb().isBlank() || look.blurb().length() > 200) {
                 fault(LOOKS, row, heading("blurb"), Text.of("house.look.blurb"));
             }
-            if (!palettes.contains(look.palette())) {
+            if (look.palette().isBlank()) {
+                fault(LOOKS, row, heading("palette"), Text.of("house.cell.word-missing", String.join(", ", rules.palettes().stream().map(Palette::id).toList())));
+            } else if (!palettes.contains(look.palette())) {
                 fault(LOOKS, row, heading("palette"), Text.of("house.look.palette", look.palette()));
             }
             known(row, "textures", look.textures(), vocabulary(Trait.TEXTURE));

@@ -12,7 +12,8 @@ import java.util.Optional;
  */
 public final class LengthText {
 
-    private static final double WHOLE = 1e-6;
+    /** In half inches: more than a millionth of a foot, to which tables hold heights, so that 8 ft 2 in is told as such. */
+    private static final double WHOLE = 3e-5;
 
     private LengthText() {
     }

@@ -11,7 +11,6 @@ import boughwright.rulebook.RulebookFault;
 import boughwright.text.Text;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -35,8 +34,9 @@ final class SheetCheck {
     private static final int LONGEST_REASON = 300;
     private static final BigDecimal MOST_PIECES = BigDecimal.valueOf(20_000);
     private static final BigDecimal MOST_TIMES = BigDecimal.TEN;
-    private static final Pattern PLACE = Pattern.compile("\\{([^}]*)}");
-    private static final Set<String> PLACES = Set.of("height", "quantity", "share");
+    /** A place with its braces, or a brace that has lost its other. */
+    private static final Pattern PLACE = Pattern.compile("\\{[^{}]*}|[{}]");
+    private static final Set<String> PLACES = Set.of("{height}", "{quantity}", "{share}");
     private static final Pattern UNWRITABLE = Pattern.compile("[\\p{Cc}\\p{Cn}\\p{Cs}]");
 
     private final Sheet sheet;
@@ -80,7 +80,7 @@ final class SheetCheck {
             Map<String, List<String>> asked = Asked.words(sheet.topic(), grid.name());
             for (Column column : grid.columns()) {
                 if (!asked.getOrDefault(column.name(), List.of()).equals(column.choices())) {
-                    fault(grid.name(), 0, column.name(), Text.of("house.unreached.column", column.name(),
+                    fault(grid.name(), 0, Headings.column(column.name()), Text.of("house.unreached.column", column.name(),
                             asked.containsKey(column.name()) ? String.join(", ", asked.get(column.name())) : String.join(", ", asked.keySet())));
                 }
             }
@@ -167,12 +167,16 @@ final class SheetCheck {
                 }
             }
             case WORD -> {
-                if (!result.choices().contains(text)) {
+                if (text.isEmpty()) {
+                    fault(grid.name(), number, column, Text.of("house.cell.word-missing", String.join(", ", result.choices())));
+                } else if (!result.choices().contains(text)) {
                     fault(grid.name(), number, column, Text.of("house.cell.word", text, String.join(", ", result.choices())));
                 }
             }
             case YES_OR_NO -> {
-                if (!text.equals("true") && !text.equals("false")) {
+                if (text.isEmpty()) {
+                    fault(grid.name(), number, column, Text.of("house.cell.word-missing", Text.of("house.yes") + ", " + Text.of("house.no")));
+                } else if (!text.equals("true") && !text.equals("false")) {
                     fault(grid.name(), number, column, Text.of("house.cell.yes-or-no", text));
                 }
             }
@@ -190,8 +194,8 @@ final class SheetCheck {
         }
         Matcher places = PLACE.matcher(row.reason());
         while (places.find()) {
-            if (!PLACES.contains(places.group(1))) {
-                fault(grid.name(), number, column, Text.of("house.cell.place", "{" + places.group(1) + "}", "{height}", "{quantity}", "{share}"));
+            if (!PLACES.contains(places.group())) {
+                fault(grid.name(), number, column, Text.of("house.cell.place", places.group(), "{height}", "{quantity}", "{share}"));
             }
         }
     }
@@ -200,6 +204,9 @@ final class SheetCheck {
         DmnCompilation compiled = new DmnCompiler().compile(Map.of(sheet.file(), SheetWriter.dmn(sheet)));
         if (compiled instanceof DmnCompilation.Faulty faulty) {
             faulty.faults().stream().limit(MOST_OF_A_KIND).forEach(this::told);
+            if (faulty.faults().size() > MOST_OF_A_KIND) {
+                fault("", 0, "", Text.of("house.more", faulty.faults().size() - MOST_OF_A_KIND));
+            }
         }
     }
 
@@ -212,22 +219,39 @@ final class SheetCheck {
         }
         RulebookFault.Box box = fault.box().get();
         Optional<NumberInterval> heights = Optional.ofNullable(box.numbers().get("height"));
-        List<Integer> matching = IntStream.range(0, grid.rows().size()).filter(i -> speaksOf(grid, grid.rows().get(i), box)).boxed().toList();
         if (box.gap()) {
-            gap(grid, box, heights, matching);
+            gap(grid, box, heights);
         } else {
             List<Integer> rows = fault.rows();
-            String column = heights.filter(h -> !everyHeight(h)).map(h -> Headings.column("from"))
-                    .orElseGet(() -> box.words().keySet().stream().findFirst().map(Headings::column).orElse(""));
+            String column = heights.filter(h -> !everyHeight(h)).map(h -> Headings.column("from")).orElseGet(() -> columnMeant(grid, box));
             fault(grid.name(), rows.get(rows.size() - 1), column, Text.of("house.overlap", listed(rows), rows.size(), trees(grid, box)));
         }
     }
 
-    private void gap(Grid grid, RulebookFault.Box box, Optional<NumberInterval> heights, List<Integer> matching) {
-        Optional<Integer> before = heights.flatMap(gap -> matching.stream().filter(i -> ends(grid, i).to().compareTo(gap.from()) == 0
+    private void gap(Grid grid, RulebookFault.Box box, Optional<NumberInterval> heights) {
+        List<Integer> all = IntStream.range(0, grid.rows().size()).boxed().toList();
+        List<Integer> matching = all.stream().filter(i -> missed(grid, grid.rows().get(i), box).isEmpty()).toList();
+        // A row that speaks of more than the gap would overlap others if it were stretched, so it is offered last.
+        if (beside(grid, box, heights, matching.stream().filter(i -> within(grid, grid.rows().get(i), box)).toList())) {
+            return;
+        }
+        Optional<Integer> lacking = heights.flatMap(gap -> all.stream().filter(i -> !grid.rows().get(i).heights().any() && ends(grid, i).covers(gap)
+                && leavesOut(grid, grid.rows().get(i), box)).findFirst());
+        if (lacking.isPresent()) {
+            String column = grid.columns().get(missed(grid, grid.rows().get(lacking.get()), box).get(0)).name();
+            fault(grid.name(), lacking.get() + 1, Headings.column(column), Text.of("house.gap.words", trees(grid, box),
+                    String.join(", ", box.words().get(column)), String.valueOf(lacking.get() + 1)));
+        } else if (!beside(grid, box, heights, matching)) {
+            fault(grid.name(), grid.rows().size(), columnMeant(grid, box), Text.of("house.gap.alone", trees(grid, box)));
+        }
+    }
+
+    /** Tells of the gap at the row that ends before it or at the one that begins after it; false when there is neither. */
+    private boolean beside(Grid grid, RulebookFault.Box box, Optional<NumberInterval> heights, List<Integer> rows) {
+        Optional<Integer> before = heights.flatMap(gap -> rows.stream().filter(i -> ends(grid, i).to().compareTo(gap.from()) == 0
                 && !(ends(grid, i).toIncluded() && gap.fromIncluded()) && !grid.rows().get(i).heights().any()).findFirst());
-        Optional<Integer> after = heights.flatMap(gap -> matching.stream().filter(i -> ends(grid, i).from().compareTo(gap.to()) == 0
-                && !grid.rows().get(i).heights().any()).findFirst());
+        Optional<Integer> after = heights.flatMap(gap -> rows.stream().filter(i -> ends(grid, i).from().compareTo(gap.to()) == 0
+                && !(ends(grid, i).fromIncluded() && gap.toIncluded()) && !grid.rows().get(i).heights().any()).findFirst());
         String what = trees(grid, box);
         if (before.isPresent() && after.isPresent()) {
             fault(grid.name(), before.get() + 1, Headings.column("to"), Text.of("house.gap.between", String.valueOf(before.get() + 1), String.valueOf(after.get() + 1),
@@ -237,10 +261,8 @@ final class SheetCheck {
             fault(grid.name(), before.get() + 1, Headings.column("to"), Text.of("house.gap.after", String.valueOf(before.get() + 1), what, shown(heights.get().to())));
         } else if (after.isPresent()) {
             fault(grid.name(), after.get() + 1, Headings.column("from"), Text.of("house.gap.before", String.valueOf(after.get() + 1), what, shown(heights.get().from())));
-        } else {
-            String column = box.words().keySet().stream().findFirst().map(Headings::column).orElse(Headings.column("from"));
-            fault(grid.name(), grid.rows().size(), column, Text.of("house.gap.alone", what));
         }
+        return before.isPresent() || after.isPresent();
     }
 
     private static NumberInterval ends(Grid grid, int row) {
@@ -251,15 +273,44 @@ final class SheetCheck {
         return Text.of("house.edge." + how, shown(feet));
     }
 
-    private static boolean speaksOf(Grid grid, GridRow row, RulebookFault.Box box) {
-        for (int c = 0; c < grid.columns().size(); c++) {
+    /** The columns in which the row has none of the words that are meant. */
+    private static List<Integer> missed(Grid grid, GridRow row, RulebookFault.Box box) {
+        return IntStream.range(0, grid.columns().size()).filter(c -> {
             List<String> meant = box.words().getOrDefault(grid.columns().get(c).name(), List.of());
             List<String> words = row.choices().get(c);
-            if (!meant.isEmpty() && !words.isEmpty() && words.stream().noneMatch(meant::contains)) {
-                return false;
-            }
+            return !meant.isEmpty() && !words.isEmpty() && words.stream().noneMatch(meant::contains);
+        }).boxed().toList();
+    }
+
+    /** Whether somebody seems to have left the words that are meant out of one column of the row, which has several or all others. */
+    private static boolean leavesOut(Grid grid, GridRow row, RulebookFault.Box box) {
+        List<Integer> missed = missed(grid, row, box);
+        if (missed.size() != 1) {
+            return false;
         }
-        return true;
+        Column column = grid.columns().get(missed.get(0));
+        int words = row.choices().get(missed.get(0)).size();
+        return words > 1 || words + box.words().get(column.name()).size() == column.choices().size();
+    }
+
+    /** Whether the row has no other words than those that are meant. */
+    private static boolean within(Grid grid, GridRow row, RulebookFault.Box box) {
+        return IntStream.range(0, grid.columns().size()).allMatch(c -> {
+            List<String> choices = grid.columns().get(c).choices();
+            List<String> meant = box.words().getOrDefault(grid.columns().get(c).name(), choices);
+            return meant.isEmpty() || meant.containsAll(row.choices().get(c).isEmpty() ? choices : row.choices().get(c));
+        });
+    }
+
+    /** Heading of the first column that tells what is meant from all else. */
+    private static String columnMeant(Grid grid, RulebookFault.Box box) {
+        return grid.columns().stream().filter(c -> narrows(c, box)).findFirst().or(() -> grid.byHeight() ? Optional.empty() : grid.columns().stream().findFirst())
+                .map(c -> Headings.column(c.name())).orElseGet(() -> Headings.column("from"));
+    }
+
+    private static boolean narrows(Column column, RulebookFault.Box box) {
+        List<String> meant = box.words().getOrDefault(column.name(), List.of());
+        return !meant.isEmpty() && meant.size() < column.choices().size();
     }
 
     private static boolean everyHeight(NumberInterval heights) {
@@ -273,10 +324,8 @@ final class SheetCheck {
                 : heights.from().compareTo(heights.to()) == 0 ? Text.of("house.trees.single", shown(heights.from()))
                 : Text.of("house.trees." + (heights.fromIncluded() ? "from-" : "above-") + (heights.toIncluded() ? "to" : "below"),
                         shown(heights.from()), shown(heights.to()));
-        String words = grid.columns().stream().filter(c -> {
-            List<String> meant = box.words().getOrDefault(c.name(), List.of());
-            return !meant.isEmpty() && meant.size() < c.choices().size();
-        }).map(c -> Headings.column(c.name()) + " " + String.join(", ", box.words().get(c.name()))).collect(Collectors.joining("; "));
+        String words = grid.columns().stream().filter(c -> narrows(c, box)).map(c -> Headings.column(c.name()) + " " + String.join(", ", box.words().get(c.name())))
+                .collect(Collectors.joining("; "));
         return words.isEmpty() ? trees : Text.of("house.trees.words", trees, words);
     }
 

@@ -77,7 +77,7 @@ public record NumberInterval(BigDecimal from, boolean fromIncluded, BigDecimal t
     }
 
     /** Whether every number of {@code other} lies in this interval. */
-    boolean covers(NumberInterval other) {
+    public boolean covers(NumberInterval other) {
         int low = other.from.compareTo(from);
         int high = other.to.compareTo(to);
         return (low > 0 || low == 0 && (fromIncluded || !other.fromIncluded)) && (high < 0 || high == 0 && (toIncluded || !other.toIncluded));
