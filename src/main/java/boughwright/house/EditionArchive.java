@@ -10,6 +10,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
@@ -24,7 +25,6 @@ import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
-import java.util.zip.ZipException;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 
@@ -41,12 +41,22 @@ public final class EditionArchive {
     public static final int MOST_PACKED = 1_000_000;
     private static final int MOST_UNPACKED = 8_000_000;
     private static final int MOST_FILES = 40;
+    /** Of edition.json, in characters: its looks are held against its palettes one by one. An edition has about five thousand. */
+    private static final int LONGEST_EDITION = 200_000;
+    private static final int LONGEST_NAME = 60;
+    private static final int LONGEST_REASON = 300;
     private static final String README = "README.txt";
     /** The folder of the archive may be wrapped in one other, as archives often are. */
     private static final Pattern NAME = Pattern.compile("(?:[A-Za-z0-9 ._-]{1,60}/)?(edition\\.json|README\\.txt|sizing/[a-z][a-z-]{1,40}\\.dmn)");
+    private static final Pattern FOLDER = Pattern.compile("(?:[A-Za-z0-9 ._-]{1,60}/)?(?:sizing/)?");
     private static final Pattern DOTS = Pattern.compile("(?:^|/)\\.{1,2}(?:/|$)");
     /** The first moment that a zip can name, by no clock and in no time zone. */
     private static final LocalDateTime EPOCH = LocalDateTime.of(1980, 1, 1, 0, 0);
+    /** Windows programs put it before a UTF-8 text; neither an XML nor a JSON reader takes it there. */
+    private static final String BYTE_ORDER_MARK = "\uFEFF";
+    /** The record at the end of an archive: {@code PK}, 5, 6; and how long it is at least. */
+    private static final int END = 0x06054b50;
+    private static final int END_LENGTH = 22;
 
     private EditionArchive() {
     }
@@ -122,49 +132,63 @@ public final class EditionArchive {
                     faults.add(Text.of("house.archive.many", MOST_FILES));
                     return;
                 }
-                if (entry.isDirectory()) {
-                    continue;
-                }
-                var name = NAME.matcher(entry.getName());
-                if (DOTS.matcher(entry.getName()).find() || !name.matches()) {
-                    faults.add(Text.of("house.archive.name", shortened(entry.getName())));
-                    continue;
-                }
                 ByteArrayOutputStream out = new ByteArrayOutputStream();
                 byte[] part = new byte[8192];
                 for (int read = zip.read(part); read >= 0; read = zip.read(part)) {
                     unpacked += read;
-                    // Counted as it comes: what an archive says of its own sizes is not to be believed.
+                    // Counted as it comes, of files that will be refused too: what an archive says of its own sizes is not to be believed.
                     if (unpacked > MOST_UNPACKED) {
                         faults.add(Text.of("house.archive.bomb", MOST_UNPACKED / 1_000_000));
                         return;
                     }
                     out.write(part, 0, read);
                 }
+                var name = NAME.matcher(entry.getName());
+                boolean named = name.matches();
+                if (DOTS.matcher(entry.getName()).find() || !named && !FOLDER.matcher(entry.getName()).matches()) {
+                    faults.add(Text.of("house.archive.name", shortened(entry.getName(), LONGEST_NAME)));
+                }
+                if (!named) {
+                    continue;
+                }
                 Optional<String> text = decoded(name.group(1), out.toByteArray(), faults);
                 if (text.isPresent() && texts.put(name.group(1), text.get()) != null) {
                     faults.add(Text.of("house.archive.twice", name.group(1)));
                 }
             }
-        } catch (ZipException | IllegalArgumentException broken) {
+        } catch (IOException | IllegalArgumentException broken) {
             faults.add(Text.of("house.archive.broken"));
-        } catch (IOException broken) {
-            faults.add(Text.of("house.archive.broken"));
+            return;
         }
         if (files == 0) {
             faults.add(Text.of("house.archive.none"));
+        } else if (files != listed(bytes)) {
+            // Where an archive was cut off between two files, the stream ends as if it were whole.
+            faults.add(Text.of("house.archive.broken"));
         }
     }
 
-    private static String shortened(String name) {
-        String plain = name.replaceAll("\\p{C}", "?");
-        return plain.length() <= 60 ? plain : plain.substring(0, 57) + "…";
+    /** The files that the record at the end of an archive counts; −1 when it has none. */
+    private static int listed(byte[] bytes) {
+        ByteBuffer end = ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN);
+        for (int at = bytes.length - END_LENGTH; at >= 0; at--) {
+            if (end.getInt(at) == END) {
+                return Short.toUnsignedInt(end.getShort(at + 10));
+            }
+        }
+        return -1;
+    }
+
+    private static String shortened(String text, int most) {
+        String plain = text.replaceAll("\\p{C}", "?");
+        return plain.length() <= most ? plain : plain.substring(0, most - 1) + "…";
     }
 
     private static Optional<String> decoded(String name, byte[] bytes, List<String> faults) {
         try {
-            return Optional.of(StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT).onUnmappableCharacter(CodingErrorAction.REPORT)
-                    .decode(ByteBuffer.wrap(bytes)).toString());
+            String text = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT).onUnmappableCharacter(CodingErrorAction.REPORT)
+                    .decode(ByteBuffer.wrap(bytes)).toString();
+            return Optional.of(text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text);
         } catch (CharacterCodingException e) {
             faults.add(Text.of("house.archive.utf8", name));
             return Optional.empty();
@@ -189,10 +213,13 @@ public final class EditionArchive {
         });
         Edition read = edition;
         if (texts.containsKey(EditionTexts.EDITION)) {
+            if (texts.get(EditionTexts.EDITION).length() > LONGEST_EDITION) {
+                return faulty(Text.of("house.archive.wordy", LONGEST_EDITION));
+            }
             try {
                 read = Edition.read(texts.get(EditionTexts.EDITION));
             } catch (JsonProcessingException | IllegalArgumentException e) {
-                return faulty(Text.of("house.archive.edition", shortened(String.valueOf(e.getMessage()).lines().findFirst().orElse(""))));
+                return faulty(Text.of("house.archive.edition", shortened(String.valueOf(e.getMessage()).lines().findFirst().orElse(""), LONGEST_REASON)));
             }
         }
         if (!faults.isEmpty()) {

@@ -8,8 +8,10 @@ import boughwright.rulebook.WrittenTable;
 import boughwright.text.Text;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Turns a DMN file, its cells already checked one by one, into a sheet. What a sheet has no place for is a fault: a column of numbers other
@@ -36,12 +38,16 @@ final class SheetReader {
 
     private Sheet sheet() {
         String topic = file.file().replaceFirst("^.*/", "").replaceFirst("\\.dmn$", "");
-        return new Sheet(topic, file.title(), file.about(), file.tables().stream().map(this::grid).toList());
+        return new Sheet(topic, line(file.title()), line(file.about()), file.tables().stream().map(this::grid).toList());
     }
 
     private Grid grid(WrittenTable table) {
         List<Column> columns = new ArrayList<>();
+        Set<String> seen = new HashSet<>();
         for (WrittenTable.Input input : table.inputs()) {
+            if (!seen.add(input.name())) {
+                fault(table, table.line(), List.of(), Text.of("house.file.twice", input.name()));
+            }
             boolean height = input.name().equals(HEIGHT) && input.kind() == WrittenTable.Kind.NUMBER;
             if (height && !input.range().map(NumberInterval::words).equals(Optional.of(Heights.ALLOWED.words()))) {
                 fault(table, table.line(), List.of(), Text.of("house.file.heights"));
@@ -88,7 +94,12 @@ final class SheetReader {
                 });
             }
         }
-        return new GridRow(heights, choices, results, growing, table.reason(row));
+        return new GridRow(heights, choices, results, growing, line(table.reason(row)));
+    }
+
+    /** Other programs break long texts over several lines; a cell is one. */
+    private static String line(String text) {
+        return text.replaceAll("\\s+", " ");
     }
 
     private static Result.Kind kind(WrittenTable.Kind kind) {

@@ -27,13 +27,19 @@ public record House(SortedMap<HouseNumber, BigDecimal> numbers, SortedMap<HouseW
     public House {
         for (HouseNumber number : HouseNumber.values()) {
             BigDecimal value = numbers.get(number);
-            if (value == null || !number.allows(value)) {
+            if (value == null) {
+                throw new IllegalArgumentException(number.word() + " is missing");
+            }
+            if (!number.allows(value)) {
                 throw new IllegalArgumentException(number.word() + " runs from " + number.least() + " to " + number.most() + ", not " + value);
             }
         }
         for (HouseWords list : HouseWords.values()) {
             Set<String> held = words.get(list);
-            if (held == null || held.isEmpty() || !held.containsAll(list.floor())) {
+            if (held == null) {
+                throw new IllegalArgumentException(list.word() + " is missing");
+            }
+            if (held.isEmpty() || !held.containsAll(list.floor())) {
                 throw new IllegalArgumentException(list.word() + " must hold some words, among them " + new TreeSet<>(list.floor()) + ", not " + held);
             }
         }

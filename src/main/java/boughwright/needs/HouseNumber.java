@@ -85,6 +85,9 @@ public enum HouseNumber implements Word {
     /** On which side of its floor a caution's threshold must stay. */
     public enum Guard { NONE, NOT_BELOW, NOT_ABOVE }
 
+    /** Far finer than anybody measures; a number of a thousand million digits behind the point fills the memory when it is written out. */
+    private static final int MOST_DECIMALS = 9;
+
     private final Theme theme;
     private final Measure measure;
     private final BigDecimal least;
@@ -125,9 +128,9 @@ public enum HouseNumber implements Word {
         return guard;
     }
 
-    /** Whether a value lies within the bounds, is whole where things are counted and never laxer than the floor of safety. */
+    /** Whether a value lies within the bounds, is whole where things are counted, else of nine decimals at most, and never laxer than the floor of safety. */
     public boolean allows(BigDecimal value) {
-        boolean whole = measure != Measure.COUNT || value.stripTrailingZeros().scale() <= 0;
+        boolean whole = value.stripTrailingZeros().scale() <= (measure == Measure.COUNT ? 0 : MOST_DECIMALS);
         return whole && value.compareTo(least) >= 0 && value.compareTo(most) <= 0;
     }
 }

@@ -18,6 +18,9 @@ final class CellCheck {
     /** Far longer than any sentence for a customer. */
     static final int LONGEST = 1_000;
 
+    /** Unknown words that are told of one cell. */
+    private static final int MOST_WORDS = 5;
+
     private static final Pattern NUMBER = Pattern.compile("\\d{1,7}(?:\\.\\d{1,9})?");
     private static final Pattern WORD = Pattern.compile("\"[^\"\\\\]{1,60}\"");
 
@@ -29,6 +32,9 @@ final class CellCheck {
 
     void check(WrittenTable table) {
         for (var row : table.rows()) {
+            if (faults.size() >= RulebookFault.ENOUGH) {
+                return;
+            }
             if (row.inputs().size() != table.inputs().size() || row.outputs().size() != table.outputs().size()) {
                 fault(table, row, Text.of("rulebook.cell.count", table.inputs().size(), table.outputs().size(),
                         row.inputs().size(), row.outputs().size()));
@@ -64,7 +70,7 @@ final class CellCheck {
                 if (texts.isEmpty()) {
                     fault(table, row, Text.of("rulebook.cell.no-list", cell, input.name()));
                 } else if (!input.choices().isEmpty()) {
-                    texts.get().stream().filter(text -> !input.choices().contains(text)).forEach(text ->
+                    texts.get().stream().filter(text -> !input.choices().contains(text)).limit(MOST_WORDS).forEach(text ->
                             fault(table, row, Text.of("rulebook.cell.no-choice", text, input.name(), String.join(", ", input.choices()))));
                 }
             }

@@ -28,6 +28,9 @@ public record RulebookFault(String file, int line, String part, List<Integer> ro
     public record Box(boolean gap, SortedMap<String, NumberInterval> numbers, SortedMap<String, List<String>> words) {
     }
 
+    /** More than anybody mends at once; a file with more is not searched to its end. */
+    static final int ENOUGH = 500;
+
     /** By file, then line, then part, then message: the order in which faults are always listed. */
     static final Comparator<RulebookFault> IN_FILE_ORDER = Comparator.comparing(RulebookFault::file)
             .thenComparingInt(RulebookFault::line)

@@ -62,11 +62,29 @@ final class TableReader {
                 faults.add(RulebookFault.ofFile(file, root.line(), Text.of("rulebook.dmn.namespace", root.namespace())));
                 return Optional.empty();
             }
+            var wordy = wordy(root);
+            if (wordy.isPresent()) {
+                faults.add(RulebookFault.ofFile(file, wordy.get().line(), Text.of("rulebook.dmn.wordy", wordy.get().name(), most(wordy.get()))));
+                return Optional.empty();
+            }
             return Optional.of(new TableReader(file, faults).file(root, text));
         } catch (XmlElement.Unreadable unreadable) {
             faults.add(RulebookFault.ofFile(file, unreadable.line, unreadable.getMessage()));
             return Optional.empty();
         }
+    }
+
+    /** The first element outside of rows that says more than it may: allowed values are searched, and names are told in every fault. */
+    private static Optional<XmlElement> wordy(XmlElement element) {
+        if (element.text().length() > most(element) || element.attributes().values().stream().anyMatch(a -> a.length() > CellCheck.LONGEST)) {
+            return Optional.of(element);
+        }
+        return element.children().stream().filter(child -> !child.name().equals("rule") && !PASSED_OVER.contains(child.name()))
+                .flatMap(child -> wordy(child).stream()).findFirst();
+    }
+
+    private static int most(XmlElement element) {
+        return element.name().equals("description") ? 10 * CellCheck.LONGEST : CellCheck.LONGEST;
     }
 
     private TableFile file(XmlElement root, String text) {
@@ -85,6 +103,9 @@ final class TableReader {
     }
 
     private void refuseUnknown(XmlElement element) {
+        if (faults.size() >= RulebookFault.ENOUGH) {
+            return;
+        }
         for (var language : List.of("expressionLanguage", "typeLanguage")) {
             var named = element.attribute(language);
             if (!named.isEmpty() && !FEEL.matcher(named).matches()) {

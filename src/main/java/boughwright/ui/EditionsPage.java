@@ -3,6 +3,7 @@ package boughwright.ui;
 import boughwright.house.Comparison;
 import boughwright.house.EditionArchive;
 import boughwright.house.HouseRules;
+import boughwright.house.Sheet;
 import boughwright.publishing.Editions;
 import boughwright.publishing.HouseEvent;
 import boughwright.publishing.KeptEdition;
@@ -25,6 +26,7 @@ import java.io.ByteArrayInputStream;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
+import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
@@ -202,7 +204,12 @@ final class EditionsPage extends HousePage {
         edits.cell(r -> rules);
         editions.imported(edits.drafting().author(), name);
         int changes = Comparison.of(edits.drafting().live(), rules, edits.drafting().units()).size();
-        tell(List.of(Text.of("house.import.done", name, changes)), false);
+        List<String> words = new ArrayList<>(List.of(Text.of("house.import.done", name, changes)));
+        if (!read.lacking().isEmpty()) {
+            words.add(Text.of("house.import.lacking", String.join(", ", read.lacking().stream()
+                    .map(topic -> rules.sheet(topic).map(Sheet::title).orElse(topic)).toList())));
+        }
+        tell(words, false);
     }
 
     private Div reloading() {

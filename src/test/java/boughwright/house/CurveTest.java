@@ -130,7 +130,7 @@ class CurveTest {
     private static Needs needs(double feet, Fullness fullness, SeenFrom seenFrom) {
         Length height = Length.ofFeet(feet);
         Brief brief = RulebookFixture.brief("9 ft");
-        Tree tree = new Tree(height, Tree.usualDiameter(height, Fullness.MEDIUM), fullness, seenFrom, false, false);
+        Tree tree = new Tree(height, Tree.usualDiameter(height, fullness), fullness, seenFrom, false, false);
         return RulebookFixture.needs(brief.withTree(tree).withAbundance(Abundance.GENEROUS));
     }
 }
