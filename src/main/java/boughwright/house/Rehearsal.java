@@ -5,13 +5,13 @@ import boughwright.brief.BriefReader;
 import boughwright.brief.BriefReading;
 import boughwright.house.Rehearsed.Kind;
 import boughwright.house.Rehearsed.Subject;
+import boughwright.kit.Kit;
 import boughwright.kit.Patience;
 import boughwright.measure.Money;
 import boughwright.needs.Layer;
 import boughwright.needs.Need;
 import boughwright.needs.Needs;
 import boughwright.proposal.Designer;
-import boughwright.proposal.Outcome;
 import boughwright.proposal.Proposal;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,6 +20,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -36,14 +37,44 @@ import java.util.function.IntConsumer;
  */
 public final class Rehearsal {
 
+    private static final int MOST_REMEMBERED = 6_000;
+
+    private final Memory memory;
     private final Designer live;
     private final Designer draft;
     private final boolean whole;
     private final Patience patience = Patience.usual();
 
+    /** Kits under the live edition, which several drafts are rehearsed against. Safe for several threads. */
+    public static final class Memory {
+
+        private final Designer live;
+        private final Map<Subject, Optional<Kit>> kits = new ConcurrentHashMap<>();
+
+        public Memory(Designer live) {
+            this.live = live;
+        }
+
+        public Designer live() {
+            return live;
+        }
+
+        private Optional<Kit> kit(Subject subject, Brief brief, Patience patience) {
+            Optional<Kit> known = kits.get(subject);
+            if (known == null) {
+                known = live.kitIfPossible(brief, subject.hand(), patience);
+                if (kits.size() < MOST_REMEMBERED) {
+                    kits.put(subject, known);
+                }
+            }
+            return known;
+        }
+    }
+
     /** @param whole with kit and layout, not only by needs */
-    public Rehearsal(Designer live, Designer draft, boolean whole) {
-        this.live = live;
+    public Rehearsal(Memory memory, Designer draft, boolean whole) {
+        this.memory = memory;
+        this.live = memory.live();
         this.draft = draft;
         this.whole = whole;
     }
@@ -110,29 +141,31 @@ public final class Rehearsal {
         if (!whole || same) {
             return new Rehearsed(subject, same ? Kind.SAME : Kind.CHANGED, quantities, new TreeMap<>(), Optional.empty(), Optional.empty(), budget);
         }
-        Optional<Proposal> former = was.flatMap(b -> made(live, b, subject));
-        Optional<Proposal> next = made(draft, is.get(), subject);
-        Kind kind = former.isPresent() ? next.isPresent() ? changed(former.get(), next.get()) ? Kind.CHANGED : Kind.SAME : Kind.NEW_CONFLICT
+        Optional<Kit> former = was.flatMap(b -> memory.kit(subject, b, patience));
+        Optional<Proposal> next = draft.ifPossible(is.get(), subject.hand(), subject.seed(), patience);
+        Kind kind = former.isPresent() ? next.isPresent() ? changed(former.get(), before.get(), next.get()) ? Kind.CHANGED : Kind.SAME : Kind.NEW_CONFLICT
                 : next.isPresent() ? Kind.CONFLICT_GONE : Kind.STILL_CONFLICT;
-        return new Rehearsed(subject, kind, quantities, prices(former, next), former.map(p -> p.kit().total()), next.map(p -> p.kit().total()), budget);
+        return new Rehearsed(subject, kind, quantities, prices(former, next), former.map(Kit::total), next.map(p -> p.kit().total()), budget);
     }
 
-    private static SortedMap<Layer, Money> prices(Optional<Proposal> former, Optional<Proposal> next) {
+    private static SortedMap<Layer, Money> prices(Optional<Kit> former, Optional<Proposal> next) {
         SortedMap<Layer, Money> prices = new TreeMap<>();
         if (former.isPresent() && next.isPresent()) {
             next.get().kit().lines().forEach(l -> prices.merge(l.layer(), l.price(), Money::plus));
-            former.get().kit().lines().forEach(l -> prices.merge(l.layer(), Money.zero(l.price().currency()).minus(l.price()), Money::plus));
+            former.get().lines().forEach(l -> prices.merge(l.layer(), Money.zero(l.price().currency()).minus(l.price()), Money::plus));
             prices.values().removeIf(m -> m.coins() == 0);
         }
         return prices;
     }
 
-    private static boolean changed(Proposal former, Proposal next) {
-        return !former.kit().lines().equals(next.kit().lines()) || !former.layout().equals(next.layout()) || !former.plan().cautions().equals(next.plan().cautions());
+    /** The same products in the same numbers, under the same measures, hang the same: the seed is the consultation's own. */
+    private static boolean changed(Kit former, Needs before, Proposal next) {
+        return !goods(former).equals(goods(next.kit())) || !quantities(before).equals(quantities(next.needs())) || !before.ribbon().equals(next.needs().ribbon())
+                || !before.accents().equals(next.needs().accents());
     }
 
-    private Optional<Proposal> made(Designer designer, Brief brief, Subject subject) {
-        return designer.ifPossible(brief, subject.hand(), subject.seed(), patience);
+    private static List<String> goods(Kit kit) {
+        return kit.lines().stream().map(l -> l.needId() + " " + l.sku() + " " + l.quantity() + " " + l.packs()).toList();
     }
 
     private static Optional<Brief> read(Designer designer, Subject subject) {
@@ -176,6 +209,6 @@ public final class Rehearsal {
 
     /** Works one consultation out again, to show it side by side. */
     public Pair pair(Subject subject) {
-        return new Pair(read(live, subject).flatMap(b -> made(live, b, subject)), read(draft, subject).flatMap(b -> made(draft, b, subject)));
+        return new Pair(read(live, subject).flatMap(b -> live.ifPossible(b, subject.hand(), subject.seed(), patience)), read(draft, subject).flatMap(b -> draft.ifPossible(b, subject.hand(), subject.seed(), patience)));
     }
 }

@@ -104,7 +104,11 @@ public final class Designer {
         return solver.best(request, patience).map(kit -> proposal(request, adjustments, kit, seed));
     }
 
-    Optional<Kit> kitIfPossible(Brief brief, Adjustments adjustments, Patience patience) {
+    /** The kit when there is one, without hanging it; none for a brief that names products which are gone. */
+    public Optional<Kit> kitIfPossible(Brief brief, Adjustments adjustments, Patience patience) {
+        if (!unknownOwned(brief).isEmpty()) {
+            return Optional.empty();
+        }
         return solver.best(new AskedFor(rulebook, catalogue, brief, adjustments).all(), patience);
     }
 

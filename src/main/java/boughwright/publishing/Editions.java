@@ -93,6 +93,11 @@ public class Editions {
         return publications().stream().filter(p -> !p.withdrawn() && p.startsOn().isAfter(day)).sorted(Comparator.comparing(Publication::startsOn)).toList();
     }
 
+    /** Whether an edition is called so, in capitals or not. */
+    public boolean hasTitle(String title) {
+        return database.sql("select count(*) from edition where lower(title) = lower(:title)").param("title", title).query(Integer.class).single() > 0;
+    }
+
     /** An id that no edition has, made of a title: {@code winter-26-second-thoughts}. */
     public String freeId(String title) {
         String plain = title.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");

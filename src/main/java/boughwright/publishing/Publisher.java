@@ -113,7 +113,7 @@ public class Publisher {
         if (title.isEmpty() || title.length() > LONGEST_TITLE) {
             reasons.add(Text.of("publishing.title", LONGEST_TITLE));
         }
-        if (editions.all().stream().anyMatch(e -> e.title().equalsIgnoreCase(title))) {
+        if (editions.hasTitle(title)) {
             reasons.add(Text.of("publishing.title.taken", title));
         }
         if (wish.author().isBlank() || wish.author().length() > LONGEST_TITLE) {

@@ -14,6 +14,7 @@ import boughwright.publishing.KeptEdition;
 import boughwright.publishing.ManagerAccount;
 import boughwright.publishing.Publisher;
 import boughwright.publishing.References;
+import boughwright.publishing.Rehearsals;
 import boughwright.publishing.ShopDoor;
 import boughwright.publishing.ShopUnits;
 import boughwright.rulebook.Asked;
@@ -56,6 +57,7 @@ class HouseRulesView extends Screen implements HasUrlParameter<String>, HasDynam
     private final Drafts drafts;
     private final Publisher publisher;
     private final References references;
+    private final Rehearsals rehearsals;
     private final Consultations consultations;
     private final Units units;
     private final Div content = new Div();
@@ -73,7 +75,7 @@ class HouseRulesView extends Screen implements HasUrlParameter<String>, HasDynam
     private String askedEdition = "";
 
     HouseRulesView(ManagerAccount account, ShopDoor shop, Editions editions, Drafts drafts, Publisher publisher, References references,
-            Consultations consultations, ShopUnits units) {
+            Rehearsals rehearsals, Consultations consultations, ShopUnits units) {
         super("house");
         this.account = account;
         this.shop = shop;
@@ -81,6 +83,7 @@ class HouseRulesView extends Screen implements HasUrlParameter<String>, HasDynam
         this.drafts = drafts;
         this.publisher = publisher;
         this.references = references;
+        this.rehearsals = rehearsals;
         this.consultations = consultations;
         this.units = units.units();
         content.addClassName("house-content");
@@ -232,7 +235,7 @@ class HouseRulesView extends Screen implements HasUrlParameter<String>, HasDynam
         return switch (page) {
             case HouseCheck.LOOKS -> new LooksPage(this);
             case HouseCheck.PALETTES -> new PalettesPage(this);
-            case REHEARSAL -> new RehearsalPage(this, publisher, shop, consultations, references);
+            case REHEARSAL -> new RehearsalPage(this, publisher, rehearsals, consultations, references);
             case PUBLISH -> new PublishPage(this, publisher, editions, number -> {
                 drafting.again();
                 go(EDITIONS);

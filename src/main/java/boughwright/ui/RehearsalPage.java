@@ -13,7 +13,7 @@ import boughwright.proposal.Designer;
 import boughwright.proposal.Proposal;
 import boughwright.publishing.Publisher;
 import boughwright.publishing.References;
-import boughwright.publishing.ShopDoor;
+import boughwright.publishing.Rehearsals;
 import boughwright.text.Text;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.UIDetachedException;
@@ -46,7 +46,7 @@ final class RehearsalPage extends HousePage {
 
     private final HouseEdits edits;
     private final Publisher publisher;
-    private final ShopDoor shop;
+    private final Rehearsals rehearsals;
     private final Consultations consultations;
     private final References references;
     private final Div asked = new Div();
@@ -58,11 +58,11 @@ final class RehearsalPage extends HousePage {
     private boolean whole = true;
     private Rehearsal rehearsal;
 
-    RehearsalPage(HouseEdits edits, Publisher publisher, ShopDoor shop, Consultations consultations, References references) {
+    RehearsalPage(HouseEdits edits, Publisher publisher, Rehearsals rehearsals, Consultations consultations, References references) {
         super("rehearsal-page");
         this.edits = edits;
         this.publisher = publisher;
-        this.shop = shop;
+        this.rehearsals = rehearsals;
         this.consultations = consultations;
         this.references = references;
         Paragraph about = new Paragraph(Text.of("house.rehearse.about"));
@@ -118,7 +118,7 @@ final class RehearsalPage extends HousePage {
             return;
         }
         List<Subject> subjects = subjects();
-        Rehearsal mine = new Rehearsal(shop.designer(), shop.trying(trial.rulebook().get()), whole);
+        Rehearsal mine = rehearsals.of(trial.rulebook().get(), whole);
         rehearsal = mine;
         asked.setVisible(false);
         going.setVisible(true);

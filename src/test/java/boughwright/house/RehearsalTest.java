@@ -47,7 +47,7 @@ class RehearsalTest {
 
     @Test
     void only_trees_that_a_changed_row_is_about_change_and_by_its_layer_in_pieces_and_money() {
-        RehearsalReport report = new Rehearsal(LIVE, draft(RehearsalTest::moreRibbon), true).of(List.of(SIX, NINE), 2, n -> { });
+        RehearsalReport report = new Rehearsal(new Rehearsal.Memory(LIVE), draft(RehearsalTest::moreRibbon), true).of(List.of(SIX, NINE), 2, n -> { });
         assertThat(report.all()).extracting(Rehearsed::change).containsExactly(Kind.SAME, Kind.CHANGED);
         assertThat(report.all().get(1).quantities()).containsExactly(Map.entry(Layer.RIBBON, 2));
         assertThat(report.byLayer().get(Layer.RIBBON).pieces()).isEqualTo(2);
@@ -60,9 +60,9 @@ class RehearsalTest {
 
     @Test
     void a_budget_that_no_longer_suffices_is_a_new_conflict_and_comes_first() {
-        String total = new Rehearsal(LIVE, LIVE, true).pair(NINE).before().orElseThrow().kit().total().decimal();
+        String total = new Rehearsal(new Rehearsal.Memory(LIVE), LIVE, true).pair(NINE).before().orElseThrow().kit().total().decimal();
         Subject tight = subject("tight", "{\"tree\": {\"height\": \"9 ft\"}, \"budget\": \"" + cheapest(total) + "\"}");
-        RehearsalReport report = new Rehearsal(LIVE, draft(r -> r.changeGrid("body-ribbon", "Base", g -> g.change(3, row -> row.withResult(0, "30")))), true)
+        RehearsalReport report = new Rehearsal(new Rehearsal.Memory(LIVE), draft(r -> r.changeGrid("body-ribbon", "Base", g -> g.change(3, row -> row.withResult(0, "30")))), true)
                 .of(List.of(NINE, tight), 2, n -> { });
         assertThat(report.count(Kind.NEW_CONFLICT)).isEqualTo(1);
         assertThat(report.outOfBudget()).isEqualTo(1);
@@ -77,13 +77,13 @@ class RehearsalTest {
     void a_brief_that_asks_for_a_look_which_is_gone_is_told_apart() {
         Subject woodland = subject("woodland", "{\"tree\": {\"height\": \"6 ft\"}, \"look\": \"woodland\"}");
         Designer without = draft(r -> r.withLooks(r.looks().subList(1, r.looks().size())));
-        assertThat(new Rehearsal(LIVE, without, false).of(List.of(woodland), 1, n -> { }).count(Kind.UNREADABLE)).isEqualTo(1);
+        assertThat(new Rehearsal(new Rehearsal.Memory(LIVE), without, false).of(List.of(woodland), 1, n -> { }).count(Kind.UNREADABLE)).isEqualTo(1);
     }
 
     @Test
     void a_change_of_weights_alone_is_seen_without_any_quantity_changing() {
         Designer thrifty = draft(r -> r.withNumber(HouseNumber.SCORE_THRIFT, "60").withNumber(HouseNumber.SCORE_PALETTE_FIT, "5"));
-        Rehearsed nine = new Rehearsal(LIVE, thrifty, true).of(List.of(NINE), 1, n -> { }).all().get(0);
+        Rehearsed nine = new Rehearsal(new Rehearsal.Memory(LIVE), thrifty, true).of(List.of(NINE), 1, n -> { }).all().get(0);
         assertThat(nine.change()).isEqualTo(Kind.CHANGED);
         assertThat(nine.quantities()).isEmpty();
         assertThat(nine.difference().orElseThrow().coins()).as("more weight on thrift never costs more").isNegative();
@@ -94,21 +94,21 @@ class RehearsalTest {
         List<Subject> subjects = IntStream.range(0, 30).mapToObj(i -> subject("t" + i, "{\"tree\": {\"height\": \"" + (4 + i * 0.5) + " ft\"}}")).toList();
         Designer draft = draft(RehearsalTest::moreRibbon);
         int[] seen = new int[1];
-        RehearsalReport one = new Rehearsal(LIVE, draft, false).of(subjects, 1, n -> seen[0] = n);
+        RehearsalReport one = new Rehearsal(new Rehearsal.Memory(LIVE), draft, false).of(subjects, 1, n -> seen[0] = n);
         assertThat(seen[0]).isEqualTo(30);
-        assertThat(new Rehearsal(LIVE, draft, false).of(subjects, 4, n -> { }).csv()).isEqualTo(one.csv());
+        assertThat(new Rehearsal(new Rehearsal.Memory(LIVE), draft, false).of(subjects, 4, n -> { }).csv()).isEqualTo(one.csv());
     }
 
     @Test
     void a_rehearsal_that_nobody_waits_for_stops() {
-        Rehearsal rehearsal = new Rehearsal(LIVE, draft(RehearsalTest::moreRibbon), true);
+        Rehearsal rehearsal = new Rehearsal(new Rehearsal.Memory(LIVE), draft(RehearsalTest::moreRibbon), true);
         List<Subject> subjects = IntStream.range(0, 500).mapToObj(i -> NINE).toList();
         assertThatThrownBy(() -> rehearsal.of(subjects, 2, n -> rehearsal.cancel())).isInstanceOf(CancellationException.class);
     }
 
     @Test
     void the_table_for_a_spreadsheet_has_a_line_for_each_consultation_and_no_formula_in_a_name() {
-        RehearsalReport report = new Rehearsal(LIVE, draft(RehearsalTest::moreRibbon), false).of(List.of(subject("=HYPERLINK(\"x\")", NINE.brief()), SIX), 1, n -> { });
+        RehearsalReport report = new Rehearsal(new Rehearsal.Memory(LIVE), draft(RehearsalTest::moreRibbon), false).of(List.of(subject("=HYPERLINK(\"x\")", NINE.brief()), SIX), 1, n -> { });
         List<String> lines = report.csv().lines().toList();
         assertThat(lines).hasSize(3);
         assertThat(lines.get(0)).startsWith("consultation,change,before,after,difference,budget,lights,lights-price");

@@ -12,8 +12,9 @@ import boughwright.house.RehearsalReport;
 import boughwright.measure.Units;
 import boughwright.needs.Adjustments;
 import boughwright.needs.HouseNumber;
-import boughwright.proposal.Designer;
 import boughwright.proposal.SeededProposals;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -26,14 +27,14 @@ public final class HouseMeasurements {
     private HouseMeasurements() {
     }
 
-    public static void main(String[] args) {
+    public static void main(String[] args) throws IOException {
         System.out.println("processors " + Runtime.getRuntime().availableProcessors() + ", java " + System.getProperty("java.version"));
-        OpenShop shop = OpenShop.open();
-        Designer live = shop.shop.designer();
+        OpenShop shop = OpenShop.onDisk(Files.createTempDirectory("boughwright"));
+        shop.shop.designer();
         HouseRules rules = shop.live();
         checks(rules);
         largeTable(rules);
-        rehearsals(shop, live, rules);
+        rehearsals(shop, rules);
         publishing(shop);
         System.exit(0);
     }
@@ -78,7 +79,7 @@ public final class HouseMeasurements {
         return String.format(Locale.ROOT, "%.6f ft", 3 + 17 * step / 512);
     }
 
-    private static void rehearsals(OpenShop shop, Designer live, HouseRules rules) {
+    private static void rehearsals(OpenShop shop, HouseRules rules) {
         List<Subject> subjects = IntStream.rangeClosed(1, 500).mapToObj(i -> new Subject("c" + i, SeededProposals.brief(i), Adjustments.NONE, i)).toList();
         List<Subject> many = new ArrayList<>();
         for (int i = 0; i < 10; i++) {
@@ -88,14 +89,16 @@ public final class HouseMeasurements {
         HouseRules row = OpenShop.moreRibbon(rules, "3.2");
         HouseRules all = rules.withNumber(HouseNumber.SCORE_THRIFT, "9").withNumber(HouseNumber.TAIL, "10 in");
         for (int round = 0; round < 3; round++) {
-            rehearse("by needs, one row changed", new Rehearsal(live, trying(shop, row), false), many, threads);
+            rehearse("by needs, one row changed", rehearsing(shop, row, false), many, threads);
         }
-        rehearse("whole, one row changed", new Rehearsal(live, trying(shop, row), true), subjects, threads);
-        rehearse("whole, weights and tails changed, so that every kit is made twice", new Rehearsal(live, trying(shop, all), true), subjects, threads);
+        rehearse("whole, one row changed", rehearsing(shop, row, true), subjects, threads);
+        for (int round = 0; round < 2; round++) {
+            rehearse("whole, weights and tails changed, so that every kit is made " + (round == 0 ? "under both editions" : "under the draft, known under the live one"), rehearsing(shop, all, true), subjects, threads);
+        }
     }
 
-    private static Designer trying(OpenShop shop, HouseRules rules) {
-        return shop.shop.trying(shop.publisher.trial(rules).rulebook().orElseThrow());
+    private static Rehearsal rehearsing(OpenShop shop, HouseRules rules, boolean whole) {
+        return shop.rehearsals.of(shop.publisher.trial(rules).rulebook().orElseThrow(), whole);
     }
 
     private static void rehearse(String what, Rehearsal rehearsal, List<Subject> subjects, int threads) {

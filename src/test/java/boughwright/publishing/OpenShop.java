@@ -2,6 +2,7 @@ package boughwright.publishing;
 
 import boughwright.house.HouseRules;
 import boughwright.storage.Settling;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -27,6 +28,7 @@ final class OpenShop {
     final References references;
     final Publisher publisher;
     final ManagerAccount account;
+    final Rehearsals rehearsals;
     private final DataSource source;
 
     /** A clock whose hands are moved. */
@@ -64,6 +66,7 @@ final class OpenShop {
         drafts = new Drafts(database, settling, clock);
         references = new References(database, editions, settling);
         publisher = new Publisher(shop, editions, drafts, references);
+        rehearsals = new Rehearsals(shop);
         account = new ManagerAccount(database, editions, settling, clock);
     }
 
@@ -71,9 +74,18 @@ final class OpenShop {
         return open("");
     }
 
+    /** With its database in a file, as a kiosk has it. */
+    static OpenShop onDisk(Path folder) {
+        return open("", "jdbc:h2:file:" + folder.toAbsolutePath().resolve("shop") + ";WRITE_DELAY=0");
+    }
+
     /** @param rules folder of the rulebook; empty for the one that ships */
     static OpenShop open(String rules) {
-        DataSource source = JdbcConnectionPool.create("jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1", "sa", "");
+        return open(rules, "jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1");
+    }
+
+    private static OpenShop open(String rules, String address) {
+        DataSource source = JdbcConnectionPool.create(address, "sa", "");
         Flyway.configure().dataSource(source).load().migrate();
         return new OpenShop(source, new Hands(), rules);
     }
