@@ -1,9 +1,11 @@
 package boughwright.publishing;
 
 import boughwright.storage.Settling;
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
@@ -12,12 +14,15 @@ import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
+import java.util.Base64;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.zip.GZIPInputStream;
+import java.util.zip.GZIPOutputStream;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -124,7 +129,7 @@ public class Editions {
                             values (:number, :id, :title, :note, :author, :origin, :based, :made, :texts, :override)""")
                     .param("number", next).param("id", edition.id()).param("title", edition.title()).param("note", edition.note())
                     .param("author", edition.author()).param("origin", edition.origin().name()).param("based", edition.basedOn().orElse(null))
-                    .param("made", now()).param("texts", text(edition.texts())).param("override", edition.override()).update();
+                    .param("made", now()).param("texts", packed(edition.texts())).param("override", edition.override()).update();
             note(edition.author(), HouseEvent.Kind.KEPT, Optional.of(next), changes);
             startsOn.ifPresent(day -> insertPublication(next, day, edition.author(), HouseEvent.Kind.PUBLISHED));
             return next;
@@ -181,21 +186,29 @@ public class Editions {
         return database.sql("select coalesce(max(" + column + "), 0) + 1 from " + table).query(Integer.class).single();
     }
 
-    private static String text(SortedMap<String, String> texts) {
-        try {
-            return JSON.writeValueAsString(texts);
-        } catch (JsonProcessingException impossible) {
+    /** Packed, since tables are long and repeat themselves: a database keeps what it has read, and a season has many editions. */
+    static String packed(SortedMap<String, String> texts) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (GZIPOutputStream out = new GZIPOutputStream(bytes)) {
+            out.write(JSON.writeValueAsBytes(texts));
+        } catch (IOException impossible) {
             throw new IllegalStateException("an edition could not be written", impossible);
+        }
+        return Base64.getEncoder().encodeToString(bytes.toByteArray());
+    }
+
+    private static SortedMap<String, String> unpacked(String packed) throws IOException {
+        try (GZIPInputStream in = new GZIPInputStream(new ByteArrayInputStream(Base64.getDecoder().decode(packed)))) {
+            return JSON.readValue(in, new TypeReference<TreeMap<String, String>>() { });
         }
     }
 
     private static KeptEdition edition(ResultSet row, int index) throws SQLException {
         try {
-            SortedMap<String, String> texts = JSON.readValue(row.getString("texts"), new TypeReference<TreeMap<String, String>>() { });
             return new KeptEdition(row.getInt("number"), row.getString("id"), row.getString("title"), row.getString("note"), row.getString("author"),
                     KeptEdition.Origin.valueOf(row.getString("origin")), Optional.ofNullable((Integer) row.getObject("based_on")),
-                    row.getTimestamp("made_at").toLocalDateTime(), texts, row.getString("override"));
-        } catch (JsonProcessingException broken) {
+                    row.getTimestamp("made_at").toLocalDateTime(), unpacked(row.getString("texts")), row.getString("override"));
+        } catch (IOException broken) {
             throw new IllegalStateException("edition " + row.getInt("number") + " could not be read", broken);
         }
     }

@@ -8,6 +8,7 @@ create table edition (
     origin     varchar(10)  not null,
     based_on   integer,
     made_at    timestamp    not null,
+    -- JSON of paths and texts, gzip, Base64.
     texts      text         not null,
     override   text         not null
 );

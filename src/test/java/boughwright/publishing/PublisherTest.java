@@ -151,7 +151,7 @@ class PublisherTest {
     void an_edition_that_cannot_be_opened_any_more_is_passed_over_at_start() {
         OpenShop shop = OpenShop.open();
         shop.publish("Ribbon", r -> moreRibbon(r, "3.2"));
-        shop.database().sql("update edition set texts = replace(texts, 'hitPolicy', 'hitPolice') where number = 2").update();
+        shop.spoil(2, "hitPolicy", "hitPolice");
         assertThat(shop.again("").shop.liveEdition()).isEqualTo(1);
     }
 
