@@ -17,16 +17,7 @@ public record Change(String page, String title, String table, int row, String co
 
     /** {@code Rolls of body ribbon, row 4, Rolls: 2.55 → 3}. */
     public String sentence() {
-        StringBuilder where = new StringBuilder(title);
-        if (!table.isEmpty()) {
-            where.append(", ").append(table);
-        }
-        if (row > 0) {
-            where.append(", ").append(Text.of("house.row", String.valueOf(row)));
-        }
-        if (!column.isEmpty()) {
-            where.append(", ").append(column);
-        }
+        String where = Headings.where(title, table, row, column);
         return before.isEmpty() ? Text.of("house.change.new", where, after) : after.isEmpty() ? Text.of("house.change.gone", where, before)
                 : Text.of("house.change", where, before, after);
     }

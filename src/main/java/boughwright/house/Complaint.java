@@ -1,7 +1,5 @@
 package boughwright.house;
 
-import boughwright.text.Text;
-
 /**
  * Something to mend in a draft, or to think about, told so that whoever typed it finds it.
  *
@@ -19,16 +17,7 @@ public record Complaint(Weight weight, String page, String title, String table, 
 
     /** Where, and what: {@code Rolls of body ribbon, row 6, up to: …}. */
     public String sentence() {
-        StringBuilder where = new StringBuilder(title.isBlank() ? page : title);
-        if (!table.isEmpty()) {
-            where.append(", ").append(table);
-        }
-        if (row > 0) {
-            where.append(", ").append(Text.of("house.row", String.valueOf(row)));
-        }
-        if (!column.isEmpty()) {
-            where.append(", ").append(column);
-        }
+        String where = Headings.where(title.isBlank() ? page : title, table, row, column);
         return where + ": " + message;
     }
 

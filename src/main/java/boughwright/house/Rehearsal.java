@@ -209,6 +209,7 @@ public final class Rehearsal {
 
     /** Works one consultation out again, to show it side by side. */
     public Pair pair(Subject subject) {
-        return new Pair(read(live, subject).flatMap(b -> live.ifPossible(b, subject.hand(), subject.seed(), patience)), read(draft, subject).flatMap(b -> draft.ifPossible(b, subject.hand(), subject.seed(), patience)));
+        return new Pair(read(live, subject).flatMap(b -> live.ifPossible(b, subject.hand(), subject.seed(), patience)),
+                read(draft, subject).flatMap(b -> draft.ifPossible(b, subject.hand(), subject.seed(), patience)));
     }
 }

@@ -1,6 +1,7 @@
 package boughwright.ui;
 
 import boughwright.house.Change;
+import boughwright.house.Headings;
 import boughwright.text.Text;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
@@ -39,17 +40,7 @@ final class ComparePage extends HousePage {
         table.add(head);
         for (Change change : changes) {
             NativeTableRow row = new NativeTableRow();
-            StringBuilder where = new StringBuilder(change.title());
-            if (!change.table().isEmpty()) {
-                where.append(", ").append(change.table());
-            }
-            if (change.row() > 0) {
-                where.append(", ").append(Text.of("house.row", String.valueOf(change.row())));
-            }
-            if (!change.column().isEmpty()) {
-                where.append(", ").append(change.column());
-            }
-            row.add(new NativeTableCell(where.toString()), new NativeTableCell(change.before().isEmpty() ? "–" : change.before()),
+            row.add(new NativeTableCell(Headings.where(change.title(), change.table(), change.row(), change.column())), new NativeTableCell(change.before().isEmpty() ? "–" : change.before()),
                     new NativeTableCell(change.after().isEmpty() ? "–" : change.after()));
             table.add(row);
         }

@@ -1,7 +1,7 @@
 package boughwright.ui;
 
 import boughwright.house.Complaint;
-import boughwright.text.Text;
+import boughwright.house.Headings;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Span;
@@ -14,16 +14,7 @@ final class ComplaintBox extends Div {
         addClassNames("complaint", complaint.fault() ? "is-fault" : "is-doubt");
         Span count = new Span(String.valueOf(number));
         count.addClassName("complaint-number");
-        StringBuilder where = new StringBuilder();
-        if (!complaint.table().isEmpty()) {
-            where.append(complaint.table());
-        }
-        if (complaint.row() > 0) {
-            where.append(where.isEmpty() ? "" : ", ").append(Text.of("house.row", String.valueOf(complaint.row())));
-        }
-        if (!complaint.column().isEmpty()) {
-            where.append(where.isEmpty() ? "" : ", ").append(complaint.column());
-        }
+        String where = Headings.where("", complaint.table(), complaint.row(), complaint.column());
         Div words = new Div();
         if (linked) {
             words.add(new Anchor(HouseRulesView.ROUTE + "/" + complaint.page(), complaint.title()), new Span(where.isEmpty() ? ": " : ", " + where + ": "));

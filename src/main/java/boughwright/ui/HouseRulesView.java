@@ -11,7 +11,7 @@ import boughwright.needs.HouseNumber.Theme;
 import boughwright.publishing.Drafts;
 import boughwright.publishing.Editions;
 import boughwright.publishing.KeptEdition;
-import boughwright.publishing.ManagerAccount;
+import boughwright.publishing.HousePassword;
 import boughwright.publishing.Publisher;
 import boughwright.publishing.References;
 import boughwright.publishing.Rehearsals;
@@ -51,7 +51,7 @@ class HouseRulesView extends Screen implements HasUrlParameter<String>, HasDynam
     static final String REFERENCES = "references";
     static final String COMPARE = "compare";
 
-    private final ManagerAccount account;
+    private final HousePassword password;
     private final ShopDoor shop;
     private final Editions editions;
     private final Drafts drafts;
@@ -74,10 +74,10 @@ class HouseRulesView extends Screen implements HasUrlParameter<String>, HasDynam
     private int pointed;
     private String askedEdition = "";
 
-    HouseRulesView(ManagerAccount account, ShopDoor shop, Editions editions, Drafts drafts, Publisher publisher, References references,
+    HouseRulesView(HousePassword password, ShopDoor shop, Editions editions, Drafts drafts, Publisher publisher, References references,
             Rehearsals rehearsals, Consultations consultations, ShopUnits units) {
         super("house");
-        this.account = account;
+        this.password = password;
         this.shop = shop;
         this.editions = editions;
         this.drafts = drafts;
@@ -111,7 +111,7 @@ class HouseRulesView extends Screen implements HasUrlParameter<String>, HasDynam
         Optional<String> name = Staff.present();
         if (name.isEmpty()) {
             drafting = null;
-            Main main = new Main(new SignIn(account, this::open));
+            Main main = new Main(new SignIn(password, this::open));
             main.addClassName("door");
             Header header = new Header(brand());
             header.addClassName("bar");

@@ -1,6 +1,6 @@
 package boughwright.ui;
 
-import boughwright.publishing.ManagerAccount;
+import boughwright.publishing.HousePassword;
 import boughwright.text.Text;
 import com.vaadin.flow.component.Key;
 import com.vaadin.flow.component.html.Div;
@@ -14,7 +14,7 @@ import com.vaadin.flow.data.value.ValueChangeMode;
 /** The door to the house rules: a password, or at first start the choice of one. */
 final class SignIn extends Div {
 
-    private final ManagerAccount account;
+    private final HousePassword account;
     private final Runnable in;
     private final Paragraph fault = new Paragraph();
     private final Input name = input("text");
@@ -22,7 +22,7 @@ final class SignIn extends Div {
     private final Input password = input("password");
     private final Input again = input("password");
 
-    SignIn(ManagerAccount account, Runnable in) {
+    SignIn(HousePassword account, Runnable in) {
         this.account = account;
         this.in = in;
         addClassName("sign-in");
@@ -73,8 +73,8 @@ final class SignIn extends Div {
         if (!named()) {
             return;
         }
-        if (!ManagerAccount.takes(password.getValue())) {
-            fault.setText(Text.of("staff.short", ManagerAccount.SHORTEST, ManagerAccount.LONGEST));
+        if (!HousePassword.takes(password.getValue())) {
+            fault.setText(Text.of("staff.short", HousePassword.SHORTEST, HousePassword.LONGEST));
         } else if (!password.getValue().equals(again.getValue())) {
             fault.setText(Text.of("staff.differ"));
         } else {
@@ -88,7 +88,7 @@ final class SignIn extends Div {
         }
     }
 
-    private void finish(ManagerAccount.Entry entry, String wrong) {
+    private void finish(HousePassword.Entry entry, String wrong) {
         switch (entry) {
             case IN -> {
                 Staff.signIn(name.getValue().strip());

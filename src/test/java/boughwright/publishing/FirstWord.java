@@ -6,7 +6,7 @@ public final class FirstWord {
     private FirstWord() {
     }
 
-    public static String of(ManagerAccount account) {
+    public static String of(HousePassword account) {
         return account.firstWord();
     }
 }

@@ -27,7 +27,7 @@ final class OpenShop {
     final Drafts drafts;
     final References references;
     final Publisher publisher;
-    final ManagerAccount account;
+    final HousePassword account;
     final Rehearsals rehearsals;
     private final DataSource source;
 
@@ -67,7 +67,7 @@ final class OpenShop {
         references = new References(database, editions, settling);
         publisher = new Publisher(shop, editions, drafts, references);
         rehearsals = new Rehearsals(shop);
-        account = new ManagerAccount(database, editions, settling, clock);
+        account = new HousePassword(database, editions, settling, clock);
     }
 
     static OpenShop open() {

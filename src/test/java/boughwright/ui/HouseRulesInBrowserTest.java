@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boughwright.publishing.Drafts;
 import boughwright.publishing.Editions;
 import boughwright.publishing.FirstWord;
-import boughwright.publishing.ManagerAccount;
+import boughwright.publishing.HousePassword;
 import boughwright.publishing.ShopDoor;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
@@ -22,7 +22,7 @@ class HouseRulesInBrowserTest extends BrowsedKiosk {
     private static final String CELL = "(//div[@role='table'])[1]//div[contains(@class,'grid-row')][%d]//input[contains(@aria-label, '%s')]";
 
     @Autowired
-    private ManagerAccount account;
+    private HousePassword account;
     @Autowired
     private ShopDoor shop;
     @Autowired

@@ -18,17 +18,17 @@ import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.stereotype.Component;
 
 /**
- * The one account that tunes the house rules. At first start it has no password: the log shows a word that lets whoever runs the kiosk,
+ * The password that opens the house rules. At first start there is none: the log shows a word that lets whoever runs the kiosk,
  * and nobody else in the shop, choose one. Five wrong tries in a row close the door for a minute. Safe for several threads.
  */
 @Component
-public class ManagerAccount {
+public class HousePassword {
 
     public static final int SHORTEST = 10;
     /** bcrypt takes no more bytes than this into account. */
     public static final int LONGEST = 72;
 
-    private static final Logger LOG = LoggerFactory.getLogger(ManagerAccount.class);
+    private static final Logger LOG = LoggerFactory.getLogger(HousePassword.class);
     private static final int TRIES = 5;
     private static final Duration PAUSE = Duration.ofMinutes(1);
     private static final String LETTERS = "abcdefghjkmnpqrstuvwxyz23456789";
@@ -42,7 +42,7 @@ public class ManagerAccount {
     private int wrong;
     private Instant closedUntil = Instant.MIN;
 
-    ManagerAccount(JdbcClient database, Editions editions, Settling settling, Clock clock) {
+    HousePassword(JdbcClient database, Editions editions, Settling settling, Clock clock) {
         this.database = database;
         this.editions = editions;
         this.settling = settling;

@@ -2,11 +2,11 @@ package boughwright.publishing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boughwright.publishing.ManagerAccount.Entry;
+import boughwright.publishing.HousePassword.Entry;
 import java.time.Duration;
 import org.junit.jupiter.api.Test;
 
-class ManagerAccountTest {
+class HousePasswordTest {
 
     private static final String PASSWORD = "eleven pipers piping";
 
@@ -37,8 +37,8 @@ class ManagerAccountTest {
 
     @Test
     void a_password_is_long_enough_and_not_longer_than_can_be_kept_whole() {
-        assertThat(ManagerAccount.takes("short")).isFalse();
-        assertThat(ManagerAccount.takes(PASSWORD)).isTrue();
-        assertThat(ManagerAccount.takes("ä".repeat(37))).isFalse();
+        assertThat(HousePassword.takes("short")).isFalse();
+        assertThat(HousePassword.takes(PASSWORD)).isTrue();
+        assertThat(HousePassword.takes("ä".repeat(37))).isFalse();
     }
 }
