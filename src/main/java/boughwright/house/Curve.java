@@ -56,97 +56,113 @@ public record Curve(String name, List<Point> points) {
     }
 
     private static Curve of(Sheet sheet, String dimension, String word) {
+        Reading reading = new Reading(sheet, dimension, word);
         List<Point> points = new ArrayList<>();
         for (int i = 0; i <= STEPS; i++) {
             BigDecimal feet = BigDecimal.valueOf(30 + i, 1);
-            points.add(new Point(feet.doubleValue(), value(sheet, feet, dimension, word)));
+            points.add(new Point(feet.doubleValue(), reading.value(feet)));
         }
         return new Curve(word, points);
     }
 
-    private static double value(Sheet sheet, BigDecimal feet, String dimension, String word) {
-        double factors = 1;
-        OptionalDouble base = OptionalDouble.empty();
-        for (Grid grid : sheet.grids()) {
-            List<String> words = grid.columns().stream().map(c -> meant(c, dimension, word)).toList();
-            OptionalDouble part = grid.name().equals(Grid.POLICY) ? OptionalDouble.of(1)
-                    : grid.name().equals(Grid.BASE) && !Asked.bySurface(sheet.topic()) ? lifted(sheet, grid, feet, words, dimension, word) : answer(grid, feet, words);
-            if (part.isEmpty()) {
-                return Double.NaN;
-            }
-            if (grid.name().equals(Grid.BASE)) {
-                base = part;
-            } else {
-                factors *= part.getAsDouble();
+    /** A sheet as it is for one word of a dimension: rows that do not speak of it left out, cells read once. */
+    private static final class Reading {
+
+        private final boolean bySurface;
+        private final Fullness fullness;
+        private final List<Row> base;
+        private final List<List<Row>> factors = new ArrayList<>();
+        private final List<Row> policy;
+
+        /** @param amount empty when the cell is no number */
+        private record Row(NumberInterval heights, OptionalDouble amount, GridRow written) {
+
+            double at(BigDecimal feet) {
+                double number = amount.getAsDouble();
+                return written.growing() ? number * Math.pow(feet.doubleValue() / heights.from().doubleValue(), 2) : number;
             }
         }
-        double value = base.orElse(Double.NaN) * factors;
-        return Asked.bySurface(sheet.topic()) || Double.isNaN(value) ? value : rounded(sheet, value, feet);
-    }
 
-    private static String meant(Column column, String dimension, String word) {
-        return column.name().equals(dimension) ? word : USUAL.getOrDefault(column.name(), column.choices().isEmpty() ? "" : column.choices().get(0));
-    }
+        Reading(Sheet sheet, String dimension, String word) {
+            bySurface = Asked.bySurface(sheet.topic());
+            fullness = Word.read(Fullness.class, dimension.equals("fullness") ? word : Fullness.MEDIUM.word()).orElse(Fullness.MEDIUM);
+            base = sheet.grid(Grid.BASE).map(g -> rows(g, dimension, word)).orElse(List.of());
+            policy = sheet.grid(Grid.POLICY).map(g -> rows(g, dimension, word)).orElse(List.of());
+            sheet.grids().stream().filter(g -> !g.name().equals(Grid.BASE) && !g.name().equals(Grid.POLICY)).forEach(g -> factors.add(rows(g, dimension, word)));
+        }
 
-    /** As sizing reckons it: never less than the same tree cut down to the foot of a row below would take. */
-    private static OptionalDouble lifted(Sheet sheet, Grid grid, BigDecimal feet, List<String> words, String dimension, String word) {
-        OptionalDouble plain = answer(grid, feet, words);
-        Fullness fullness = Word.read(Fullness.class, dimension.equals("fullness") ? word : Fullness.MEDIUM.word()).orElse(Fullness.MEDIUM);
-        Length height = Length.ofFeet(feet.doubleValue());
-        Tree tree = new Tree(height, Tree.usualDiameter(height, fullness), fullness, SeenFrom.WALL, false, false);
-        boolean girth = row(sheet, feet).map(r -> r.results().size() > 2 && r.results().get(2).equals("true")).orElse(false);
-        double value = plain.orElse(Double.NaN) * (girth ? Girth.of(tree) : 1);
-        for (GridRow row : grid.rows()) {
-            Optional<NumberInterval> heights = row.heights().interval();
-            if (heights.isPresent() && row.choices().size() == words.size() && SheetCheck.answers(grid, row, words)) {
-                BigDecimal lowest = BigDecimal.valueOf(new Length(tree.widestDiameter().metres() / Tree.WIDEST).feet()).setScale(6, RoundingMode.HALF_UP);
-                BigDecimal foot = heights.get().from().max(lowest);
-                OptionalDouble there = foot.compareTo(feet) < 0 && heights.get().contains(foot) ? answer(grid, foot, words) : OptionalDouble.empty();
-                if (there.isPresent()) {
-                    value = Math.max(value, there.getAsDouble() * (girth ? Girth.of(tree.withHeight(Length.ofFeet(foot.doubleValue()))) : 1));
+        private static List<Row> rows(Grid grid, String dimension, String word) {
+            List<String> words = grid.columns().stream().map(c -> c.name().equals(dimension) ? word
+                    : USUAL.getOrDefault(c.name(), c.choices().isEmpty() ? "" : c.choices().get(0))).toList();
+            List<Row> rows = new ArrayList<>();
+            for (GridRow row : grid.rows()) {
+                Optional<NumberInterval> heights = row.heights().interval();
+                if (heights.isPresent() && row.choices().size() == words.size() && !row.results().isEmpty() && SheetCheck.answers(grid, row, words)) {
+                    Optional<BigDecimal> amount = NumberText.plain(row.results().get(0));
+                    rows.add(new Row(heights.get(), amount.map(n -> OptionalDouble.of(n.doubleValue())).orElse(OptionalDouble.empty()), row));
                 }
             }
+            return rows;
         }
-        return plain.isEmpty() ? plain : OptionalDouble.of(value);
-    }
 
-    private static Optional<GridRow> row(Sheet sheet, BigDecimal feet) {
-        return sheet.grid(Grid.POLICY).flatMap(p -> p.rows().stream().filter(r -> r.heights().interval().filter(i -> i.contains(feet)).isPresent()).findFirst());
-    }
+        double value(BigDecimal feet) {
+            double value = bySurface ? answer(base, feet) : lifted(feet);
+            for (List<Row> factor : factors) {
+                value *= answer(factor, feet);
+            }
+            return bySurface || Double.isNaN(value) ? value : rounded(value, feet);
+        }
 
-    private static double rounded(Sheet sheet, double value, BigDecimal feet) {
-        Optional<GridRow> row = row(sheet, feet);
-        if (row.isEmpty() || row.get().results().size() < 2) {
+        /** As sizing reckons it: never less than the same tree cut down to the foot of a row below would take. */
+        private double lifted(BigDecimal feet) {
+            double plain = answer(base, feet);
+            if (Double.isNaN(plain)) {
+                return plain;
+            }
+            Length height = Length.ofFeet(feet.doubleValue());
+            Tree tree = new Tree(height, Tree.usualDiameter(height, fullness), fullness, SeenFrom.WALL, false, false);
+            boolean girth = policy(feet).filter(r -> r.written().results().size() > 2 && r.written().results().get(2).equals("true")).isPresent();
+            BigDecimal lowest = BigDecimal.valueOf(new Length(tree.widestDiameter().metres() / Tree.WIDEST).feet()).setScale(6, RoundingMode.HALF_UP);
+            double value = plain * (girth ? Girth.of(tree) : 1);
+            for (Row row : base) {
+                BigDecimal foot = row.heights().from().max(lowest);
+                double there = foot.compareTo(feet) < 0 && row.heights().contains(foot) ? answer(base, foot) : Double.NaN;
+                if (!Double.isNaN(there)) {
+                    value = Math.max(value, there * (girth ? Girth.of(tree.withHeight(Length.ofFeet(foot.doubleValue()))) : 1));
+                }
+            }
             return value;
         }
-        RoundingMode mode = switch (row.get().results().get(0)) {
-            case "up" -> RoundingMode.CEILING;
-            case "down" -> RoundingMode.FLOOR;
-            default -> RoundingMode.HALF_UP;
-        };
-        double least = NumberText.plain(row.get().results().get(1)).map(BigDecimal::doubleValue).orElse(0.0);
-        return Math.max(least, BigDecimal.valueOf(value).setScale(9, RoundingMode.HALF_UP).setScale(0, mode).doubleValue());
-    }
 
-    /** Of the only row that answers; nothing when there is none, when there are several, or when its cell is no number. */
-    private static OptionalDouble answer(Grid grid, BigDecimal feet, List<String> words) {
-        GridRow found = null;
-        for (GridRow row : grid.rows()) {
-            Optional<NumberInterval> heights = row.heights().interval();
-            boolean about = row.choices().size() == words.size() && SheetCheck.answers(grid, row, words) && heights.isPresent() && heights.get().contains(feet);
-            if (about && found != null) {
-                return OptionalDouble.empty();
+        private Optional<Row> policy(BigDecimal feet) {
+            return policy.stream().filter(r -> r.heights().contains(feet)).findFirst();
+        }
+
+        private double rounded(double value, BigDecimal feet) {
+            Optional<GridRow> row = policy(feet).map(Row::written).filter(r -> r.results().size() > 1);
+            if (row.isEmpty()) {
+                return value;
             }
-            found = about ? row : found;
+            RoundingMode mode = switch (row.get().results().get(0)) {
+                case "up" -> RoundingMode.CEILING;
+                case "down" -> RoundingMode.FLOOR;
+                default -> RoundingMode.HALF_UP;
+            };
+            double least = NumberText.plain(row.get().results().get(1)).map(BigDecimal::doubleValue).orElse(0.0);
+            return Math.max(least, BigDecimal.valueOf(value).setScale(9, RoundingMode.HALF_UP).setScale(0, mode).doubleValue());
         }
-        if (found == null || found.results().isEmpty()) {
-            return OptionalDouble.empty();
+
+        /** Of the only row that answers; no number when there is none, when there are several, or when its cell is none. */
+        private static double answer(List<Row> rows, BigDecimal feet) {
+            Row found = null;
+            for (Row row : rows) {
+                boolean about = row.heights().contains(feet);
+                if (about && found != null) {
+                    return Double.NaN;
+                }
+                found = about ? row : found;
+            }
+            return found == null || found.amount().isEmpty() ? Double.NaN : found.at(feet);
         }
-        Optional<BigDecimal> amount = NumberText.plain(found.results().get(0));
-        if (amount.isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        double foot = found.heights().interval().orElseThrow().from().doubleValue();
-        return OptionalDouble.of(found.growing() ? amount.get().doubleValue() * Math.pow(feet.doubleValue() / foot, 2) : amount.get().doubleValue());
     }
 }

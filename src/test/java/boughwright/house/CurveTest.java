@@ -14,6 +14,7 @@ import boughwright.needs.Needs;
 import boughwright.needs.Role;
 import boughwright.rulebook.Asked;
 import boughwright.rulebook.RulebookFixture;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +24,7 @@ import org.junit.jupiter.api.Test;
 class CurveTest {
 
     private static final HouseRules SHIPPED = HouseFixture.shipped();
+    private static final Map<String, Curve> CURVES = new HashMap<>();
     private static final List<Double> FEET = List.of(3.0, 5.0, 8.0, 10.0, 11.0, 12.0);
     private static final Map<String, ToIntFunction<Needs>> QUANTITIES = new LinkedHashMap<>();
 
@@ -61,7 +63,7 @@ class CurveTest {
     }
 
     private static void same(String dimension, String word, double feet, Needs needs) {
-        QUANTITIES.forEach((topic, quantity) -> assertThat(at(curve(sheet(topic), dimension, word), feet).value())
+        QUANTITIES.forEach((topic, quantity) -> assertThat(at(CURVES.computeIfAbsent(topic + dimension + word, key -> curve(sheet(topic), dimension, word)), feet).value())
                 .as(topic + ", " + feet + " ft, " + word).isEqualTo(quantity.applyAsInt(needs)));
     }
 
