@@ -305,7 +305,7 @@ class HouseRulesView extends Screen implements HasUrlParameter<String>, HasDynam
             link.addClassName("nav-link");
             if (id.equals(page)) {
                 link.getElement().setAttribute("aria-current", "page");
-                link.getElement().executeJs("this.scrollIntoView({block: 'nearest', inline: 'nearest'})");
+                link.getElement().executeJs("setTimeout(() => this.scrollIntoView({block: 'nearest', inline: 'center'}), 150)");
             }
             List<Complaint> complaints = drafting.complaints(id);
             if (!complaints.isEmpty()) {
