@@ -2,7 +2,6 @@ package boughwright.house;
 
 import boughwright.brief.Look;
 import boughwright.brief.Palette;
-import boughwright.brief.Word;
 import boughwright.measure.Units;
 import boughwright.needs.HouseNumber;
 import boughwright.needs.HouseWords;

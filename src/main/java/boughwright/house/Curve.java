@@ -7,6 +7,7 @@ import boughwright.brief.Word;
 import boughwright.measure.Length;
 import boughwright.rulebook.Asked;
 import boughwright.rulebook.Girth;
+import boughwright.rulebook.Growing;
 import boughwright.rulebook.NumberInterval;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -14,7 +15,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * How many of something trees take by their height, as a sheet says it, right or wrong: what a chart draws. For trees of usual girth, so
@@ -75,11 +75,11 @@ public record Curve(String name, List<Point> points) {
         private final List<Row> policy;
 
         /** @param amount empty when the cell is no number */
-        private record Row(NumberInterval heights, OptionalDouble amount, GridRow written) {
+        private record Row(NumberInterval heights, Optional<BigDecimal> amount, GridRow written) {
 
             double at(BigDecimal feet) {
-                double number = amount.getAsDouble();
-                return written.growing() ? number * Math.pow(feet.doubleValue() / heights.from().doubleValue(), 2) : number;
+                BigDecimal number = amount.orElseThrow();
+                return written.growing() ? new Growing(number, heights.from()).at(feet.doubleValue()) : number.doubleValue();
             }
         }
 
@@ -98,8 +98,7 @@ public record Curve(String name, List<Point> points) {
             for (GridRow row : grid.rows()) {
                 Optional<NumberInterval> heights = row.heights().interval();
                 if (heights.isPresent() && row.choices().size() == words.size() && !row.results().isEmpty() && SheetCheck.answers(grid, row, words)) {
-                    Optional<BigDecimal> amount = NumberText.plain(row.results().get(0));
-                    rows.add(new Row(heights.get(), amount.map(n -> OptionalDouble.of(n.doubleValue())).orElse(OptionalDouble.empty()), row));
+                    rows.add(new Row(heights.get(), NumberText.plain(row.results().get(0)), row));
                 }
             }
             return rows;

@@ -1,5 +1,6 @@
 package boughwright.house;
 
+import boughwright.rulebook.Asked;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -14,8 +15,8 @@ import java.util.function.UnaryOperator;
 public record Grid(String name, boolean byHeight, List<Column> columns, List<Result> results, List<GridRow> rows) {
 
     /** The table that gives the number for a tree; the others of a sheet multiply it or say how it is rounded. */
-    public static final String BASE = "Base";
-    public static final String POLICY = "Policy";
+    public static final String BASE = Asked.BASE;
+    public static final String POLICY = Asked.POLICY;
 
     public Grid {
         columns = List.copyOf(columns);

@@ -3,7 +3,6 @@ package boughwright.house;
 import boughwright.house.Rehearsed.Kind;
 import boughwright.measure.Money;
 import boughwright.needs.Layer;
-import boughwright.text.Text;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Comparator;

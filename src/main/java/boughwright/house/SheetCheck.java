@@ -6,6 +6,7 @@ import boughwright.measure.Units;
 import boughwright.rulebook.Asked;
 import boughwright.rulebook.DmnCompilation;
 import boughwright.rulebook.DmnCompiler;
+import boughwright.rulebook.Growing;
 import boughwright.rulebook.NumberInterval;
 import boughwright.rulebook.RulebookFault;
 import boughwright.text.Text;
@@ -372,10 +373,10 @@ final class SheetCheck {
         return NumberInterval.plain(BigDecimal.valueOf(value).setScale(4, java.math.RoundingMode.HALF_UP));
     }
 
-    static double value(Grid grid, int row, BigDecimal feet) {
+    private static double value(Grid grid, int row, BigDecimal feet) {
         GridRow written = grid.rows().get(row);
-        double amount = Double.parseDouble(written.results().get(0));
-        return written.growing() ? amount * Math.pow(feet.doubleValue() / ends(grid, row).from().doubleValue(), 2) : amount;
+        BigDecimal amount = new BigDecimal(written.results().get(0));
+        return written.growing() ? new Growing(amount, ends(grid, row).from()).at(feet.doubleValue()) : amount.doubleValue();
     }
 
     static boolean answers(Grid grid, GridRow row, List<String> words) {

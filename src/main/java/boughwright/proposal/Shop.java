@@ -47,7 +47,7 @@ public final class Shop {
      * @throws IOException when a file is missing or cannot be read as UTF-8 text
      */
     public static Opening open(Optional<Path> rules, Optional<Path> catalogue) throws IOException {
-        Rulebook.Opening opening = Rulebook.open(path -> rules.isPresent() ? Files.readString(rules.get().resolve(path)) : shipped("rules/" + path));
+        Rulebook.Opening opening = Rulebook.open(rules(rules));
         if (opening instanceof Rulebook.Opening.Faulty faulty) {
             return new Opening.BadRulebook(faulty.faults());
         }
@@ -56,6 +56,11 @@ public final class Shop {
         return goods instanceof Goods.Faulty faulty
                 ? new Opening.BadCatalogue(faulty.faults())
                 : new Opening.Open(new Designer(rulebook, ((Goods.Read) goods).catalogue(), new KitSolver()));
+    }
+
+    /** @param folder of a rulebook; empty for the one that ships */
+    public static Rulebook.Source rules(Optional<Path> folder) {
+        return path -> folder.isPresent() ? Files.readString(folder.get().resolve(path)) : shipped("rules/" + path);
     }
 
     /** What came of reading a catalogue. */

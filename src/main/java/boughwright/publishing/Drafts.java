@@ -3,6 +3,8 @@ package boughwright.publishing;
 import boughwright.house.EditionTexts;
 import boughwright.house.HouseRules;
 import boughwright.storage.Settling;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
@@ -35,7 +37,16 @@ public class Drafts {
 
     public Optional<Draft> open() {
         return database.sql("select * from house_draft where id = 1").query((row, i) -> new Draft(row.getInt("based_on"),
-                row.getTimestamp("changed_at").toLocalDateTime() + " " + row.getString("author"), row.getString("author"), EditionTexts.draft(row.getString("content")))).optional();
+                mark(row), row.getString("author"), EditionTexts.draft(row.getString("content")))).optional();
+    }
+
+    /** The mark of the draft as it is kept, without reading the draft itself; empty when there is none. */
+    public Optional<String> mark() {
+        return database.sql("select changed_at, author from house_draft where id = 1").query((row, i) -> mark(row)).optional();
+    }
+
+    private static String mark(ResultSet row) throws SQLException {
+        return row.getTimestamp("changed_at").toLocalDateTime() + " " + row.getString("author");
     }
 
     public void keep(int basedOn, HouseRules rules, String author) {

@@ -57,7 +57,7 @@ public class ShopDoor implements DisposableBean {
     private static final Duration LONGEST_OPENING = Duration.ofMinutes(1);
 
     private final Editions editions;
-    private final ShopFiles files;
+    private final Rulebook.Source files;
     private final CompletableFuture<Void> opened = new CompletableFuture<>();
     private final Thread opening;
     private final KitSolver solver = new KitSolver();
@@ -73,7 +73,7 @@ public class ShopDoor implements DisposableBean {
 
     ShopDoor(@Value("${boughwright.rules}") String folder, @Value("${boughwright.catalogue}") String catalogue, Editions editions) {
         this.editions = editions;
-        this.files = new ShopFiles(path(folder));
+        this.files = Shop.rules(path(folder));
         this.opening = new Thread(() -> open(path(catalogue)), "opening the shop");
         opening.start();
     }
@@ -90,7 +90,7 @@ public class ShopDoor implements DisposableBean {
 
     private void open(Optional<Path> goods) {
         try {
-            Rulebook.Opening folder = Rulebook.open(files::read);
+            Rulebook.Opening folder = Rulebook.open(files);
             if (folder instanceof Rulebook.Opening.Faulty faulty) {
                 refuse(faulty.faults().stream().map(RulebookFault::sentence).toList());
                 return;
@@ -331,7 +331,7 @@ public class ShopDoor implements DisposableBean {
     public synchronized List<String> reload(String author) {
         await();
         try {
-            Rulebook.Opening opening = Rulebook.open(files::read);
+            Rulebook.Opening opening = Rulebook.open(files);
             if (opening instanceof Rulebook.Opening.Faulty faulty) {
                 return faulty.faults().stream().map(RulebookFault::sentence).toList();
             }

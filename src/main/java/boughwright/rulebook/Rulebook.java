@@ -102,19 +102,7 @@ public final class Rulebook {
         if (!faults.isEmpty()) {
             return new Opening.Faulty(faults);
         }
-        DmnTables tables = ((DmnCompilation.Sound) compiledTables[0]).tables();
-        StyleRules rules = ((DrlCompilation.Sound) compiledRules).rules();
-        faults.addAll(Completeness.faults(tables, rules, edition.house()));
-        return faults.isEmpty() ? new Opening.Open(new Rulebook(edition, tables, rules)) : new Opening.Faulty(faults);
-    }
-
-    /**
-     * Compiles rule files by themselves, to be shared by several editions.
-     *
-     * @param texts the text of each file by its path
-     */
-    public static DrlCompilation rules(Map<String, String> texts) {
-        return new DrlCompiler().compile(texts);
+        return joined(edition, ((DmnCompilation.Sound) compiledTables[0]).tables(), ((DrlCompilation.Sound) compiledRules).rules());
     }
 
     /** Reads {@code edition.json} and the tables that it lists and joins them with rules that are compiled already; its rule files are not read. */
@@ -129,7 +117,10 @@ public final class Rulebook {
         if (compiled instanceof DmnCompilation.Faulty faulty) {
             return new Opening.Faulty(faulty.faults());
         }
-        DmnTables tables = ((DmnCompilation.Sound) compiled).tables();
+        return joined(edition, ((DmnCompilation.Sound) compiled).tables(), rules);
+    }
+
+    private static Opening joined(Edition edition, DmnTables tables, StyleRules rules) {
         List<RulebookFault> faults = Completeness.faults(tables, rules, edition.house());
         return faults.isEmpty() ? new Opening.Open(new Rulebook(edition, tables, rules)) : new Opening.Faulty(faults);
     }

@@ -21,7 +21,7 @@ import java.util.Map;
  */
 final class Sizing {
 
-    private static final String BASE = "Base";
+    private static final String BASE = Asked.BASE;
     private static final BigDecimal LEAST_FEET = BigDecimal.valueOf(3);
     private static final BigDecimal MOST_FEET = BigDecimal.valueOf(20);
     /** More than any tree carries; keeps a slip in a table from overflowing. */

@@ -62,7 +62,6 @@ final class Controls {
     /** A labelled field for one line of text that reports each change. */
     static Div field(String id, String label, String placeholder, String value, Consumer<String> onChange) {
         Input input = new Input(ValueChangeMode.ON_CHANGE);
-        input.setId(id);
         input.setPlaceholder(placeholder);
         input.setValue(value);
         input.addValueChangeListener(e -> {
@@ -70,6 +69,12 @@ final class Controls {
                 onChange.accept(e.getValue().strip());
             }
         });
+        return labelled(id, label, input);
+    }
+
+    /** An input under its label. */
+    static Div labelled(String id, String label, Input input) {
+        input.setId(id);
         NativeLabel name = new NativeLabel(label);
         name.setFor(input);
         Div field = new Div(name, input);

@@ -17,7 +17,6 @@ import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Input;
 import com.vaadin.flow.component.html.NativeButton;
-import com.vaadin.flow.component.html.NativeLabel;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.server.streams.DownloadHandler;
@@ -82,8 +81,7 @@ final class EditionsPage extends HousePage {
                 .orElse("");
         Span mark = new Span(state);
         mark.addClassName("edition-state");
-        Paragraph by = new Paragraph(Text.of("house.edition.by", edition.author(), editions.moment(edition), edition.note().isBlank() ? "" : "“" + edition.note() + "”"));
-        by.addClassName("soft");
+        Paragraph by = soft(Text.of("house.edition.by", edition.author(), editions.moment(edition), edition.note().isBlank() ? "" : "“" + edition.note() + "”"));
         Div links = new Div();
         links.addClassName("line-links");
         Anchor zip = new Anchor(DownloadHandler.fromInputStream(event -> new DownloadResponse(
@@ -162,10 +160,7 @@ final class EditionsPage extends HousePage {
     private Div importing() {
         Input file = new Input();
         file.setType("file");
-        file.setId("import-file");
         file.getElement().setAttribute("accept", ".zip,.dmn");
-        NativeLabel label = new NativeLabel(Text.of("house.import.file"));
-        label.setFor(file);
         file.getElement().addEventListener("change", e -> file.getElement().executeJs("""
                 const input = this, most = $0;
                 return (async () => {
@@ -178,11 +173,8 @@ final class EditionsPage extends HousePage {
                   input.value = '';
                   return [file.name, btoa(text)];
                 })();""", EditionArchive.MOST_PACKED).then(elemental.json.JsonArray.class, this::imported));
-        Div field = new Div(label, file);
-        field.addClassName("field");
-        Paragraph about = new Paragraph(Text.of("house.import.words"));
-        about.addClassName("soft");
-        Div box = new Div(new H2(Text.of("house.import")), about, field);
+        Paragraph about = soft(Text.of("house.import.words"));
+        Div box = new Div(new H2(Text.of("house.import")), about, Controls.labelled("import-file", Text.of("house.import.file"), file));
         box.addClassName("section");
         return box;
     }
@@ -213,8 +205,7 @@ final class EditionsPage extends HousePage {
     }
 
     private Div reloading() {
-        Paragraph about = new Paragraph(Text.of("house.reload.words"));
-        about.addClassName("soft");
+        Paragraph about = soft(Text.of("house.reload.words"));
         Div box = new Div(new H2(Text.of("house.reload")), about, Controls.button(Text.of("house.reload.go"), "quiet", () -> {
             if (edits.gone()) {
                 return;
@@ -241,8 +232,7 @@ final class EditionsPage extends HousePage {
             entry.addClassName("event");
             if (event.kind() == HouseEvent.Kind.KEPT && !event.words().isBlank()) {
                 event.words().lines().limit(40).forEach(line -> {
-                    Paragraph change = new Paragraph(line);
-                    change.addClassName("soft");
+                    Paragraph change = soft(line);
                     entry.add(change);
                 });
             } else if (event.kind() == HouseEvent.Kind.REFERENCE || event.kind() == HouseEvent.Kind.IMPORTED) {

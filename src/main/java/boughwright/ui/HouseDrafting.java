@@ -134,14 +134,14 @@ final class HouseDrafting {
     }
 
     private boolean changedElsewhere() {
-        return !drafts.open().map(Drafts.Draft::mark).equals(keptAt);
+        return !drafts.mark().equals(keptAt);
     }
 
     private void become(HouseRules next) {
         rules = next;
         complaints = check.of(rules);
         drafts.keep(basedOn, rules, author);
-        keptAt = drafts.open().map(Drafts.Draft::mark);
+        keptAt = drafts.mark();
     }
 
     boolean canUndo() {

@@ -20,15 +20,12 @@ import java.util.function.UnaryOperator;
 final class LooksPage extends HousePage {
 
     private final HouseEdits edits;
-    private final Div complaints = new Div();
+    private final ComplaintList complaints = new ComplaintList();
 
     LooksPage(HouseEdits edits) {
         super("entries-page");
         this.edits = edits;
-        complaints.addClassName("complaints");
-        Paragraph about = new Paragraph(Text.of("house.page.looks.about"));
-        about.addClassName("soft");
-        add(new H1(HouseCheck.pageTitle(HouseCheck.LOOKS)), about, complaints);
+        add(new H1(HouseCheck.pageTitle(HouseCheck.LOOKS)), soft(Text.of("house.page.looks.about")), complaints);
         List<Look> looks = edits.drafting().rules().looks();
         for (int i = 0; i < looks.size(); i++) {
             add(look(i, looks.get(i)));
@@ -137,9 +134,6 @@ final class LooksPage extends HousePage {
 
     @Override
     void complained(List<Complaint> all) {
-        complaints.removeAll();
-        for (int i = 0; i < all.size(); i++) {
-            complaints.add(new ComplaintBox(all.get(i), i + 1, false));
-        }
+        complaints.show(all);
     }
 }

@@ -26,17 +26,13 @@ import java.util.Map;
 final class NumbersPage extends HousePage {
 
     private final HouseEdits edits;
-    private final Div complaints = new Div();
+    private final ComplaintList complaints = new ComplaintList();
     private final Map<String, Component> fields = new HashMap<>();
 
     NumbersPage(HouseEdits edits, HouseNumber.Theme theme) {
         super("numbers-page");
         this.edits = edits;
-        complaints.addClassName("complaints");
-        complaints.getElement().setAttribute("aria-live", "polite");
-        Paragraph about = new Paragraph(Text.of("house.page." + theme.word() + ".about"));
-        about.addClassName("soft");
-        add(new H1(HouseCheck.pageTitle(theme.word())), about, complaints);
+        add(new H1(HouseCheck.pageTitle(theme.word())), soft(Text.of("house.page." + theme.word() + ".about")), complaints);
         Div list = new Div();
         list.addClassName("numbers");
         Arrays.stream(HouseNumber.values()).filter(n -> n.theme() == theme).forEach(n -> list.add(number(n)));
@@ -106,13 +102,12 @@ final class NumbersPage extends HousePage {
 
     @Override
     void complained(List<Complaint> all) {
-        complaints.removeAll();
+        complaints.show(all);
         fields.values().forEach(f -> f.removeClassNames("wrong", "doubtful"));
-        for (int i = 0; i < all.size(); i++) {
-            complaints.add(new ComplaintBox(all.get(i), i + 1, false));
-            Component field = fields.get(all.get(i).column());
+        for (Complaint complaint : all) {
+            Component field = fields.get(complaint.column());
             if (field != null) {
-                field.addClassNames(all.get(i).fault() ? "wrong" : "doubtful");
+                field.addClassNames(complaint.fault() ? "wrong" : "doubtful");
             }
         }
     }

@@ -12,7 +12,6 @@ import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Input;
 import com.vaadin.flow.component.html.NativeLabel;
-import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.data.value.ValueChangeMode;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,21 +23,18 @@ final class PalettesPage extends HousePage {
     private static final String[] PARTS = {"main", "second", "spark", "ground"};
 
     private final HouseEdits edits;
-    private final Div complaints = new Div();
+    private final ComplaintList complaints = new ComplaintList();
 
     PalettesPage(HouseEdits edits) {
         super("entries-page");
         this.edits = edits;
-        complaints.addClassName("complaints");
-        Paragraph about = new Paragraph(Text.of("house.page.palettes.about"));
-        about.addClassName("soft");
         Div all = new Div();
         all.addClassName("palettes");
         List<Palette> palettes = edits.drafting().rules().palettes();
         for (int i = 0; i < palettes.size(); i++) {
             all.add(palette(i, palettes.get(i)));
         }
-        add(new H1(HouseCheck.pageTitle(HouseCheck.PALETTES)), about, complaints, all,
+        add(new H1(HouseCheck.pageTitle(HouseCheck.PALETTES)), soft(Text.of("house.page.palettes.about")), complaints, all,
                 Controls.button(Text.of("house.palette.add"), "quiet", () -> edits.page(PalettesPage::added)));
     }
 
@@ -109,9 +105,6 @@ final class PalettesPage extends HousePage {
 
     @Override
     void complained(List<Complaint> all) {
-        complaints.removeAll();
-        for (int i = 0; i < all.size(); i++) {
-            complaints.add(new ComplaintBox(all.get(i), i + 1, false));
-        }
+        complaints.show(all);
     }
 }

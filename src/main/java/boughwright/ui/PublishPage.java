@@ -1,5 +1,6 @@
 package boughwright.ui;
 
+import boughwright.house.Change;
 import boughwright.house.Complaint;
 import boughwright.publishing.Editions;
 import boughwright.publishing.Publisher;
@@ -9,7 +10,6 @@ import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Input;
 import com.vaadin.flow.component.html.ListItem;
-import com.vaadin.flow.component.html.NativeLabel;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.data.value.ValueChangeMode;
@@ -57,19 +57,18 @@ final class PublishPage extends HousePage {
             add(new Paragraph(Text.of("house.publish.faults")), list(trial.faults()));
             return;
         }
-        long changes = drafting.changes().size();
-        add(new Paragraph(Text.of("house.publish.changes", changes)));
-        if (changes > 0) {
-            Div folded = ComparePage.table(Text.of("house.compare.live"), Text.of("house.compare.draft"), drafting.changes());
-            add(folded);
+        List<Change> changes = drafting.changes();
+        add(new Paragraph(Text.of("house.publish.changes", changes.size())));
+        if (!changes.isEmpty()) {
+            add(ComparePage.table(Text.of("house.compare.live"), Text.of("house.compare.draft"), changes));
         }
         doubts(trial);
         author.setValue(drafting.author());
         startsOn.setType("date");
         startsOn.setValue(editions.today().toString());
         startsOn.getElement().setAttribute("min", editions.today().toString());
-        Div fields = new Div(field("publish-title", "house.publish.title", title), field("publish-author", "house.publish.author", author),
-                field("publish-starts", "house.publish.starts", startsOn), LooksPage.wide(field("publish-note", "house.publish.note", note)));
+        Div fields = new Div(Controls.labelled("publish-title", Text.of("house.publish.title"), title), Controls.labelled("publish-author", Text.of("house.publish.author"), author),
+                Controls.labelled("publish-starts", Text.of("house.publish.starts"), startsOn), LooksPage.wide(Controls.labelled("publish-note", Text.of("house.publish.note"), note)));
         fields.addClassName("entry-fields");
         refused.addClassNames("complaints");
         refused.getElement().setAttribute("role", "alert");
@@ -91,7 +90,7 @@ final class PublishPage extends HousePage {
         }
         if (!trial.broken().isEmpty()) {
             Div box = new Div(new H2(Text.of("house.publish.broken")), list(trial.broken()),
-                    LooksPage.wide(field("publish-override", "house.publish.override", override)));
+                    LooksPage.wide(Controls.labelled("publish-override", Text.of("house.publish.override"), override)));
             box.addClassNames("complaint", "is-doubt", "doubts");
             add(box);
         }
@@ -101,15 +100,6 @@ final class PublishPage extends HousePage {
         UnorderedList list = new UnorderedList();
         sentences.stream().limit(60).forEach(s -> list.add(new ListItem(s)));
         return list;
-    }
-
-    private static Div field(String id, String label, Input input) {
-        input.setId(id);
-        NativeLabel name = new NativeLabel(Text.of(label));
-        name.setFor(input);
-        Div field = new Div(name, input);
-        field.addClassName("field");
-        return field;
     }
 
     private void publish() {

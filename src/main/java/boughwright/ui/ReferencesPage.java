@@ -58,8 +58,7 @@ final class ReferencesPage extends HousePage {
         this.consultations = consultations;
         this.shop = shop;
         this.author = edits.drafting().author();
-        Paragraph about = new Paragraph(Text.of("house.references.about", References.shipped().size()));
-        about.addClassName("soft");
+        Paragraph about = soft(Text.of("house.references.about", References.shipped().size()));
         told.addClassName("complaints");
         told.getElement().setAttribute("role", "status");
         add(new H1(Text.of("house.references")), about, own, new H2(Text.of("house.reference.new")), form(), told, numbers);
@@ -73,8 +72,7 @@ final class ReferencesPage extends HousePage {
             List<String> broken = reference.brief().broken(shop.designer().rulebook());
             Div box = new Div(new H2(reference.brief().title()));
             box.addClassName("entry");
-            Paragraph gives = new Paragraph(Text.of("house.reference.gives", reference.brief().expected().size(), reference.author()));
-            gives.addClassName("soft");
+            Paragraph gives = soft(Text.of("house.reference.gives", reference.brief().expected().size(), reference.author()));
             box.add(gives);
             broken.forEach(b -> {
                 Div line = new Div(new Paragraph(b));

@@ -65,8 +65,7 @@ final class RehearsalPage extends HousePage {
         this.rehearsals = rehearsals;
         this.consultations = consultations;
         this.references = references;
-        Paragraph about = new Paragraph(Text.of("house.rehearse.about"));
-        about.addClassName("soft");
+        Paragraph about = soft(Text.of("house.rehearse.about"));
         going.addClassName("going");
         going.getElement().appendChild(bar);
         bar.setAttribute("aria-label", Text.of("house.rehearse"));

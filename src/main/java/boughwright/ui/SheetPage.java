@@ -11,7 +11,6 @@ import boughwright.text.Text;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.H2;
-import com.vaadin.flow.component.html.Paragraph;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,7 +23,7 @@ final class SheetPage extends HousePage {
 
     private final HouseEdits edits;
     private final String topic;
-    private final Div complaints = new Div();
+    private final ComplaintList complaints = new ComplaintList();
     private final Div chart = new Div();
     private final List<GridTable> tables = new ArrayList<>();
     private final Div editing = new Div();
@@ -41,12 +40,9 @@ final class SheetPage extends HousePage {
         this.dimension = Curve.dimensions(edits.drafting().rules().sheet(topic).orElseThrow()).get(0);
         this.pointed = pointed;
         editing.addClassName("editing");
-        complaints.addClassName("complaints");
-        complaints.getElement().setAttribute("aria-live", "polite");
         drawTables();
         chart.addClassName("beside-grid");
         add(chart, editing);
-        drawChart();
     }
 
     private void drawTables() {
@@ -100,12 +96,6 @@ final class SheetPage extends HousePage {
         return row;
     }
 
-    private static Paragraph soft(String text) {
-        Paragraph paragraph = new Paragraph(text);
-        paragraph.addClassName("soft");
-        return paragraph;
-    }
-
     private UnaryOperator<HouseRules> in(String grid, UnaryOperator<Grid> change) {
         return rules -> rules.changeGrid(topic, grid, change);
     }
@@ -113,10 +103,7 @@ final class SheetPage extends HousePage {
     @Override
     void complained(List<Complaint> all) {
         tables.forEach(t -> t.mark(all));
-        complaints.removeAll();
-        for (int i = 0; i < all.size(); i++) {
-            complaints.add(new ComplaintBox(all.get(i), i + 1, false));
-        }
+        complaints.show(all);
         drawChart();
     }
 

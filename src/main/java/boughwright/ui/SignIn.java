@@ -7,7 +7,6 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.Input;
 import com.vaadin.flow.component.html.NativeButton;
-import com.vaadin.flow.component.html.NativeLabel;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.data.value.ValueChangeMode;
 
@@ -34,11 +33,11 @@ final class SignIn extends Div {
         password.getElement().setAttribute("autocomplete", first ? "new-password" : "current-password");
         again.getElement().setAttribute("autocomplete", "new-password");
         if (first) {
-            add(field("staff-word", Text.of("staff.word"), word));
+            add(Controls.labelled("staff-word", Text.of("staff.word"), word));
         }
-        add(field("staff-name", Text.of("staff.name"), name), field("staff-password", Text.of("staff.password"), password));
+        add(Controls.labelled("staff-name", Text.of("staff.name"), name), Controls.labelled("staff-password", Text.of("staff.password"), password));
         if (first) {
-            add(field("staff-again", Text.of("staff.again"), again));
+            add(Controls.labelled("staff-again", Text.of("staff.again"), again));
         }
         NativeButton enter = Controls.button(Text.of(first ? "staff.choose" : "staff.enter"), "strong", first ? this::begin : this::enter);
         enter.addClickShortcut(Key.ENTER);
@@ -50,15 +49,6 @@ final class SignIn extends Div {
         Input input = new Input(ValueChangeMode.EAGER);
         input.setType(type);
         return input;
-    }
-
-    private static Div field(String id, String label, Input input) {
-        input.setId(id);
-        NativeLabel name = new NativeLabel(label);
-        name.setFor(input);
-        Div field = new Div(name, input);
-        field.addClassName("field");
-        return field;
     }
 
     private boolean named() {
