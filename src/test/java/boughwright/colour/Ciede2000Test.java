@@ -67,8 +67,77 @@ class Ciede2000Test {
             Lab one = lab(random);
             Lab two = lab(random);
             assertThat(one.difference(one)).isZero();
-            assertThat(one.difference(two)).isEqualTo(two.difference(one), within(1e-9)).isGreaterThan(0);
+            assertThat(one.difference(two)).isEqualTo(two.difference(one)).isGreaterThan(0);
         }
+    }
+
+    @Test
+    void the_fast_form_is_the_printed_one() {
+        Random random = new Random(2005);
+        for (int i = 0; i < 50_000; i++) {
+            Lab one = lab(random);
+            assertAsPrinted(one, lab(random));
+            assertAsPrinted(one, near(one, Math.pow(10, -6 * random.nextDouble()), random));
+            // Hues next to opposite, and mean hues next to 0.
+            double turn = Math.copySign(Math.pow(10, -6 * random.nextDouble()), random.nextDouble() - 0.5);
+            double times = random.nextDouble() * 3 + 0.01;
+            assertAsPrinted(one, turned(new Lab(40, -times * one.a(), -times * one.b()), turn));
+            assertAsPrinted(one, turned(new Lab(40, times * one.a(), -times * one.b()), turn));
+        }
+    }
+
+    @Test
+    void opposite_hues_are_180_degrees_apart_whatever_the_last_bit_says() {
+        Random random = new Random(180);
+        for (int i = 0; i < 20_000; i++) {
+            Lab one = lab(random);
+            double times = random.nextDouble() * 3 + 0.01;
+            Lab two = new Lab(40, -times * one.a(), -times * one.b());
+            // As printed just on that side where the step is less than 180°: there the mean hue lies between the two.
+            double turn = one.b() > 0 || one.b() == 0 && one.a() > 0 ? -1e-8 : 1e-8;
+            double beside = PrintedCiede2000.difference(one, turned(two, turn));
+            assertThat(one.difference(two)).isCloseTo(beside, within(1e-5)).isEqualTo(two.difference(one));
+        }
+    }
+
+    @Test
+    void a_mean_hue_of_zero_is_not_one_of_360() {
+        Random random = new Random(360);
+        for (int i = 0; i < 20_000; i++) {
+            Lab one = new Lab(random.nextDouble() * 100, random.nextDouble() * 100, random.nextDouble() * 100);
+            double times = random.nextDouble() * 3 + 0.01;
+            Lab two = new Lab(40, times * one.a(), -times * one.b());
+            double beside = PrintedCiede2000.difference(one, turned(two, 1e-8));
+            assertThat(one.difference(two)).isCloseTo(beside, within(1e-6)).isEqualTo(two.difference(one));
+        }
+    }
+
+    @Test
+    void greys_and_nearly_greys_differ_as_printed() {
+        double[] chromas = {0, 1e-200, 1.1e-9, 3e-6, 1.7e-3, 0.13, 1};
+        for (double a : chromas) {
+            for (double b : chromas) {
+                for (double c : chromas) {
+                    assertAsPrinted(new Lab(30, a, -b), new Lab(31, -c, 1.3 * a));
+                    assertAsPrinted(new Lab(30, a, b), new Lab(30, c, 0));
+                }
+            }
+        }
+    }
+
+    private static void assertAsPrinted(Lab one, Lab two) {
+        double difference = one.difference(two);
+        assertThat(difference).as(() -> one + " and " + two).isCloseTo(PrintedCiede2000.difference(one, two), within(1e-9));
+        assertThat(two.difference(one)).as(() -> one + " and " + two).isEqualTo(difference);
+    }
+
+    /** The colour with its hue turned by an angle in radians that is small. */
+    private static Lab turned(Lab lab, double angle) {
+        return new Lab(lab.l(), lab.a() - angle * lab.b(), lab.b() + angle * lab.a());
+    }
+
+    private static Lab near(Lab lab, double step, Random random) {
+        return new Lab(lab.l() + step * random.nextGaussian(), lab.a() + step * random.nextGaussian(), lab.b() + step * random.nextGaussian());
     }
 
     private static Lab lab(Random random) {
