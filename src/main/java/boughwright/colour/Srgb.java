@@ -1,5 +1,6 @@
 package boughwright.colour;
 
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -14,6 +15,15 @@ import java.util.regex.Pattern;
 public record Srgb(int red, int green, int blue) {
 
     private static final Pattern HEX = Pattern.compile("#[0-9a-fA-F]{6}");
+
+    private static final double[] LINEAR = new double[256];
+
+    static {
+        Arrays.setAll(LINEAR, part -> {
+            double v = part / 255.0;
+            return v <= 0.04045 ? v / 12.92 : Math.pow((v + 0.055) / 1.055, 2.4);
+        });
+    }
 
     public Srgb {
         if ((red | green | blue) < 0 || red > 255 || green > 255 || blue > 255) {
@@ -37,8 +47,13 @@ public record Srgb(int red, int green, int blue) {
 
     /** One 8-bit part made linear in light, 0..1, by the sRGB transfer function. */
     static double linear(int part) {
-        double v = part / 255.0;
-        return v <= 0.04045 ? v / 12.92 : Math.pow((v + 0.055) / 1.055, 2.4);
+        return LINEAR[part];
+    }
+
+    /** The nearest 8-bit part to an intensity linear in light; what lies outside 0..1 goes to the nearer end. The inverse of {@link #linear}. */
+    static int part(double linear) {
+        double v = linear <= 0.0031308 ? 12.92 * linear : 1.055 * Math.pow(linear, 1 / 2.4) - 0.055;
+        return (int) Math.round(255 * Math.max(0, Math.min(1, v)));
     }
 
     /** Relative luminance 0..1 as WCAG 2.2 defines it. */

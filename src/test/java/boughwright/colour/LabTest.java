@@ -3,6 +3,7 @@ package boughwright.colour;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -17,6 +18,23 @@ class LabTest {
         assertThat(lab.l()).isCloseTo(l, within(0.02));
         assertThat(lab.a()).isCloseTo(a, within(0.02));
         assertThat(lab.b()).isCloseTo(b, within(0.02));
+    }
+
+    /** The same by light: kits and layouts rest on these values, to the last bit. */
+    @Test
+    void lab_is_the_same_from_srgb_and_from_its_light() {
+        for (int i = 0; i < 17 * 17 * 17; i++) {
+            assertThat(Lab.of(LinearRgb.of(Grid.colour(i)))).isEqualTo(Lab.of(Grid.colour(i)));
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 0, 0", "8, 5, -5", "1, 0.5, 0.2", "50, 80, 90", "100, -150, 150", "5, -40, 20"})
+    void light_turns_back_into_lab_within_the_gamut_and_beyond(double l, double a, double b) {
+        Lab back = Lab.of(new Lab(l, a, b).toLinear());
+        assertThat(back.l()).isCloseTo(l, within(1e-12));
+        assertThat(back.a()).isCloseTo(a, within(1e-12));
+        assertThat(back.b()).isCloseTo(b, within(1e-12));
     }
 
     @ParameterizedTest

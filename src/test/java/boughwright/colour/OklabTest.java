@@ -13,7 +13,19 @@ class OklabTest {
     @ParameterizedTest
     @CsvSource({"0.950, 1.000, 1.089, 1.000, 0.000, 0.000", "1, 0, 0, 0.450, 1.236, -0.019", "0, 1, 0, 0.922, -0.671, 0.263", "0, 0, 1, 0.153, -1.415, -0.449"})
     void xyz_turns_into_the_published_oklab(double x, double y, double z, double l, double a, double b) {
-        assertClose(Oklab.ofXyz(x, y, z), l, a, b, 5.0001e-4);
+        assertClose(Oklab.of(new Xyz(x, y, z)), l, a, b, 5.0001e-4);
+    }
+
+    /** W3C Web Platform Tests, css/css-color, oklab-004 to -007: Oklab and the sRGB it stands for, in percent. */
+    @ParameterizedTest
+    @CsvSource({"0.5, 0.05, 0, 48.477, 34.29, 38.412", "0.7, -0.1, 0, 29.264, 70.096, 63.017", "0.7, 0, 0.125, 73.942, 60.484, 19.65",
+        "0.55, 0, -0.2, 27.888, 38.072, 89.414"})
+    void oklab_turns_into_the_published_srgb_and_back(double l, double a, double b, double red, double green, double blue) {
+        LinearRgb light = new Oklab(l, a, b).toLinear();
+        assertThat(light.r()).isCloseTo(LinearRgbTest.light(red), within(2e-5));
+        assertThat(light.g()).isCloseTo(LinearRgbTest.light(green), within(2e-5));
+        assertThat(light.b()).isCloseTo(LinearRgbTest.light(blue), within(2e-5));
+        assertClose(Oklab.of(light), l, a, b, 1e-14);
     }
 
     /** ColorAide test suite (facelessuser/coloraide, tests/test_oklab.py), five decimals. */
@@ -45,7 +57,7 @@ class OklabTest {
     }
 
     @Test
-    void hue_runs_from_0_to_below_360_and_is_0_for_black() {
+    void hue_runs_from_0_to_below_360_and_is_0_for_greys() {
         for (int red = 0; red < 256; red += 15) {
             for (int green = 0; green < 256; green += 15) {
                 for (int blue = 0; blue < 256; blue += 15) {
@@ -53,7 +65,15 @@ class OklabTest {
                 }
             }
         }
-        assertThat(Oklab.of(new Srgb(0, 0, 0)).hue()).isZero();
+        for (int part = 0; part < 256; part++) {
+            assertThat(Oklab.of(new Srgb(part, part, part)).hue()).isZero();
+        }
+    }
+
+    @Test
+    void difference_is_the_distance_and_1_from_black_to_white() {
+        assertThat(new Oklab(0.5, 0.1, -0.2).difference(new Oklab(0.4, 0.3, 0))).isCloseTo(0.3, within(1e-15));
+        assertThat(Oklab.of(new Srgb(0, 0, 0)).difference(Oklab.of(new Srgb(255, 255, 255)))).isCloseTo(1, within(1e-14));
     }
 
     private static void assertClose(Oklab colour, double l, double a, double b, double tolerance) {

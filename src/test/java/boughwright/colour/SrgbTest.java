@@ -44,21 +44,43 @@ class SrgbTest {
     }
 
     /**
-     * WCAG 2.2, contrast ratio and relative luminance: 21 is the definition's own end; 4.54, 8.59 and 2.15 are worked values that
-     * public guides to it print.
+     * WCAG 2.2, contrast ratio and relative luminance: 21 and 1 are the definition's own ends. 4.54, 4.48, 8.59 and 2.15 are worked values that
+     * public guides and checkers print (#777777 as the one that must not be rounded up to 4.5, WCAG working group, 27 October 2016).
      */
     @ParameterizedTest
-    @CsvSource({"#000000, #ffffff, 21.00", "#767676, #ffffff, 4.54", "#0000ff, #ffffff, 8.59", "#0000ff, #ff0000, 2.15", "#a3202e, #a3202e, 1.00"})
+    @CsvSource({"#000000, #ffffff, 21.00", "#767676, #ffffff, 4.54", "#777777, #ffffff, 4.48", "#0000ff, #ffffff, 8.59", "#0000ff, #ff0000, 2.15",
+        "#a3202e, #a3202e, 1.00"})
     void contrast_is_as_published_whichever_colour_comes_first(String one, String other, double ratio) {
+        assertContrast(one, other, ratio, 0.005);
+    }
+
+    /** W3C ACT rule afw4f7, "Text has minimum contrast", passed example 1: #333 on white, to one decimal. */
+    @Test
+    void contrast_is_as_in_the_rule_of_the_w3c() {
+        assertContrast("#333333", "#ffffff", 12.6, 0.05);
+    }
+
+    private static void assertContrast(String one, String other, double ratio, double tolerance) {
         Srgb a = Srgb.read(one).orElseThrow();
         Srgb b = Srgb.read(other).orElseThrow();
-        assertThat(a.contrast(b)).isCloseTo(ratio, within(0.005));
+        assertThat(a.contrast(b)).isCloseTo(ratio, within(tolerance));
         assertThat(b.contrast(a)).isEqualTo(a.contrast(b));
     }
 
-    /** WCAG 2.2: #777777 misses the 4.5 for text on white that #767676 just makes (4.48, from memory). */
+    /** WCAG 2.2: 4.5 is a threshold, and #777777 misses what #767676 just makes. */
     @Test
     void the_grey_next_to_the_threshold_misses_it() {
         assertThat(new Srgb(0x77, 0x77, 0x77).contrast(new Srgb(255, 255, 255))).isLessThan(4.5);
+        assertThat(new Srgb(0x76, 0x76, 0x76).contrast(new Srgb(255, 255, 255))).isGreaterThan(4.5);
+    }
+
+    @Test
+    void contrast_with_white_falls_and_with_black_rises_as_a_grey_grows_lighter() {
+        for (int part = 1; part < 256; part++) {
+            Srgb darker = new Srgb(part - 1, part - 1, part - 1);
+            Srgb lighter = new Srgb(part, part, part);
+            assertThat(lighter.contrast(new Srgb(255, 255, 255))).isLessThan(darker.contrast(new Srgb(255, 255, 255)));
+            assertThat(lighter.contrast(new Srgb(0, 0, 0))).isGreaterThan(darker.contrast(new Srgb(0, 0, 0)));
+        }
     }
 }
