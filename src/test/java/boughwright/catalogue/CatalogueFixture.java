@@ -13,7 +13,8 @@ import java.util.Set;
 /** Catalogue texts: the samples of the project, and one good row to spoil. */
 public final class CatalogueFixture {
 
-    static final Set<String> LOOKS = Set.of("woodland", "frost-fair", "orchard-supper", "gilded-library", "harbour-light");
+    static final Set<String> LOOKS = Set.of("woodland", "frost-fair", "orchard-supper", "gilded-library", "harbour-light", "bramble-vespers", "night-orrery",
+            "moorland-loom");
     static final Currency USD = Currency.getInstance("USD");
     static final String HEADER = String.join(",", CatalogueReader.COLUMNS);
 
