@@ -16,11 +16,41 @@ class CatalogueSamplesTest {
 
     @Test
     void the_season_s_catalogue_is_read_whole_and_is_broad() {
-        assertThat(season).hasSizeGreaterThanOrEqualTo(300);
+        assertThat(season).hasSize(600);
         assertThat(season.stream().map(Product::family).distinct().count()).isGreaterThanOrEqualTo(8);
         assertThat(season.stream().map(Product::texture).distinct().count()).isGreaterThanOrEqualTo(8);
         assertThat(season.stream().map(Product::finish).distinct().count()).isGreaterThanOrEqualTo(5);
         assertThat(season.stream().map(Product::level).distinct()).containsExactlyInAnyOrder(Traits.Level.values());
+    }
+
+    @Test
+    void every_look_finds_something_that_was_bought_for_it_in_every_role_at_every_level() {
+        for (String look : CatalogueFixture.LOOKS) {
+            for (Traits.Level level : Traits.Level.values()) {
+                Catalogue shelf = new Catalogue(season.stream().filter(p -> p.level() == level && p.stock() > 0 && p.looks().contains(look)).toList());
+                assertThat(Arrays.stream(Role.values()).filter(Role::bought)).as("%s %s", look, level.word())
+                        .allSatisfy(role -> assertThat(shelf.inRole(role)).as(role.word()).isNotEmpty());
+            }
+        }
+    }
+
+    /** A shop that is open sells things out. */
+    @Test
+    void some_shelves_are_bare_and_most_are_not() {
+        assertThat(season).filteredOn(p -> p.stock() == 0).hasSizeBetween(6, 40);
+        assertThat(season).filteredOn(p -> p.stock() >= 20).hasSizeGreaterThanOrEqualTo(480);
+    }
+
+    @Test
+    void no_two_products_bear_the_same_name_or_lie_in_the_same_place() {
+        assertThat(season).extracting(Product::name).doesNotHaveDuplicates();
+        assertThat(season).extracting(Product::shelf).doesNotHaveDuplicates();
+    }
+
+    /** GS1 keeps 20 to 29 for numbers that are good within one shop alone ("GS1 Prefixes", from memory); invented goods need such. */
+    @Test
+    void the_numbers_of_invented_goods_are_good_in_one_shop_alone() {
+        assertThat(season).extracting(Product::gtin).allMatch(gtin -> gtin.startsWith("2")).doesNotHaveDuplicates();
     }
 
     @Test
