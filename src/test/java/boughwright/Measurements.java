@@ -34,7 +34,7 @@ public final class Measurements {
         Proposal nine = made(designer, NINE_FEET);
         Proposal twenty = made(designer, TWENTY_FEET);
 
-        report("brief to proposal and its JSON, 9 ft generous, 427 products", 30, 100, () -> ProposalJson.text(ProposalJson.of(made(designer, NINE_FEET))));
+        report("brief to proposal and its JSON, 9 ft generous, " + designer.catalogue().products().size() + " products", 30, 100, () -> ProposalJson.text(ProposalJson.of(made(designer, NINE_FEET))));
         report("brief to proposal, 9 ft with a budget", 10, 60,
                 () -> made(designer, NINE_FEET.replace("\"abundance\"", "\"budget\": \"650.00\", \"abundance\"")));
         report("brief to proposal, 20 ft full, round, lavish", 5, 20, () -> made(designer, TWENTY_FEET));

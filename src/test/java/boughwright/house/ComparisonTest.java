@@ -121,8 +121,8 @@ class ComparisonTest {
     @Test
     void the_order_of_looks_is_a_change_for_the_interview_begins_with_the_first() {
         assertThat(sentences(looks(l -> Collections.swap(l, 0, 1))))
-                .containsExactly("Looks, Order: Woodland, Frost Fair, Orchard Supper, Gilded Library, Harbour Light"
-                + " → Frost Fair, Woodland, Orchard Supper, Gilded Library, Harbour Light");
+                .containsExactly("Looks, Order: Woodland, Frost Fair, Orchard Supper, Gilded Library, Harbour Light, Bramble Vespers, Night Orrery, Moorland Loom"
+                + " → Frost Fair, Woodland, Orchard Supper, Gilded Library, Harbour Light, Bramble Vespers, Night Orrery, Moorland Loom");
     }
 
     @Test
@@ -151,7 +151,7 @@ class ComparisonTest {
     @Test
     void changes_come_in_the_order_of_the_pages() {
         HouseRules changed = SHIPPED.withNumber(HouseNumber.TAIL, "10 in").withWords(HouseWords.BASE_WEAVES, List.of("close"))
-                .withLooks(SHIPPED.looks().subList(0, 4)).withPalettes(SHIPPED.palettes().subList(0, 7));
+                .withLooks(SHIPPED.looks().subList(0, 7)).withPalettes(SHIPPED.palettes().subList(0, 7));
         for (String topic : Asked.topics()) {
             changed = changed.changeGrid(topic, Grid.POLICY, g -> g.change(0, r -> r.withResult(1, "9")));
         }

@@ -467,11 +467,12 @@ final class StaffMistakes {
     }
 
     private Mistake paletteTagTaken() {
-        // The one that no look is shown in, so that no look loses its palette.
-        int row = 1;
-        Palette palette = SHIPPED.palettes().get(row);
-        String tag = any(SHIPPED.palettes().get(0).id(), Palette.OWN);
-        return palette(row, "tag", new Palette(tag, palette.title(), palette.main(), palette.second(), palette.spark(), palette.ground()), Weight.FAULT);
+        // One more than there are, so that no look loses its palette.
+        List<Palette> palettes = new ArrayList<>(SHIPPED.palettes());
+        Palette like = palettes.get(1);
+        palettes.add(new Palette(any(palettes.get(0).id(), Palette.OWN), "New", like.main(), like.second(), like.spark(), like.ground()));
+        return onPage("palette tag " + palettes.get(palettes.size() - 1).id() + " taken", SHIPPED.withPalettes(palettes), List.of(HouseCheck.PALETTES),
+                palettes.size(), Headings.column("tag"));
     }
 
     private Mistake paletteAlike() {

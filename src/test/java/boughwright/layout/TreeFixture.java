@@ -30,7 +30,7 @@ final class TreeFixture {
 
     /**
      * Metres of a stem until it comes out at the far side, followed millimetre by millimetre at 20° below level; level where it would
-     * come out beneath the lowest branches.
+     * come out beneath the lowest branches, by more than the last millimetre sinks.
      */
     static double through(Proposal p, double height) {
         double whole = p.brief().tree().height().metres();
@@ -41,7 +41,7 @@ final class TreeFixture {
             way += 0.001;
             x -= 0.001 * Math.cos(Math.toRadians(20));
             y -= 0.001 * Math.sin(Math.toRadians(20));
-            if (y < 0.08 * whole) {
+            if (y < 0.08 * whole - 0.001 * Math.sin(Math.toRadians(20))) {
                 return 2 * radius(p, height);
             }
         }

@@ -141,7 +141,7 @@ class ProposingTest {
     void changes_are_undone_and_done_again() {
         Proposing proposing = proposing(BRIEF);
         var start = proposing.proposal().orElseThrow().kit();
-        proposing.taste(Taste.no(Trait.FINISH, "glitter"));
+        proposing.taste(Taste.no(Trait.FINISH, "matte"));
         var bent = proposing.proposal().orElseThrow().kit();
         assertThat(bent).isNotEqualTo(start);
         assertThat(proposing.changes()).isNotEmpty();
