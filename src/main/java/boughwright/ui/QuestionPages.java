@@ -162,7 +162,7 @@ final class QuestionPages {
     }
 
     private void look(Div page) {
-        Div cards = cards("three");
+        Div cards = cards("looks");
         String chosen = answers.look.isEmpty() ? choices().looks().get(0).id() : answers.look;
         for (Look look : choices().looks()) {
             cards.add(Controls.card(Icons.palette(choices().palette(look.palette()).orElseThrow()), look.title(), look.blurb(),
