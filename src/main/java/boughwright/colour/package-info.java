@@ -13,6 +13,9 @@
  * <p>Every conversion goes both ways and keeps what lies beyond sRGB, until it is clipped to 8 bits or mapped. All spaces are relative to D65.
  * {@code Lab} judges differences; {@code Oklch} is for ordering, rings of hue and mapping.
  *
+ * <p>Beside them: how colours are seen without one kind of cone ({@code Deficiency}) or by lamplight ({@code WarmLight}); what a set of them is as
+ * a {@code Scheme}, and which {@code HueTemplate} it fits.
+ *
  * <p>Does not belong here: which colours a look wants (brief) or how much a difference costs a kit (kit).
  */
 package boughwright.colour;
