@@ -3,6 +3,7 @@ package boughwright.kit;
 import boughwright.brief.Brief;
 import boughwright.catalogue.Product;
 import boughwright.colour.Lab;
+import boughwright.colour.Match;
 import boughwright.needs.Demand;
 import boughwright.needs.Layer;
 import boughwright.needs.Needs;
@@ -23,9 +24,6 @@ import java.util.stream.Collectors;
  */
 final class DesignScore {
 
-    /** CIEDE2000 up to which two colours pass for one, and from which on they no longer read as meant to match. */
-    static final double MATCH = 3;
-    static final double CLASH_ENDS = 8;
     /** CIEDE2000 at which a colour has nothing more to do with the palette's. */
     static final double FAR = 32;
     /** Different finishes among the ornaments that make a full mix. */
@@ -100,6 +98,11 @@ final class DesignScore {
         return say(slot) / (1 - lightsSay);
     }
 
+    /** What a slot shows, m². */
+    double area(Slot slot) {
+        return area.get(slot.id());
+    }
+
     /** The slot's share of the area that is seen, 0..1; for {@link Term#PALETTE_SHARES}. */
     double areaShare(Slot slot) {
         return area.get(slot.id()) / wholeArea;
@@ -139,6 +142,11 @@ final class DesignScore {
         return best;
     }
 
+    /** CIEDE2000 between a product and a palette colour. */
+    double difference(Product product, int part) {
+        return differences(product)[part];
+    }
+
     /** CIEDE2000 to each palette colour, worked out once: large catalogues ask for them often. */
     private double[] differences(Product product) {
         return differences.computeIfAbsent(product, p -> palette.stream().mapToDouble(p.lab()::difference).toArray());
@@ -150,7 +158,7 @@ final class DesignScore {
     }
 
     static double closeness(double difference) {
-        return Math.max(0, Math.min(1, (FAR - difference) / (FAR - MATCH)));
+        return Math.max(0, Math.min(1, (FAR - difference) / (FAR - Match.ALIKE_UP_TO)));
     }
 
     /** Share of the seen area that ground may take from second without being counted twice: ground counts as second. */
@@ -160,8 +168,7 @@ final class DesignScore {
 
     /** The colour is visibly off the palette's, yet so near that it looks like a mistake. */
     boolean nearMiss(Role role, Product product) {
-        double difference = differences(product)[part(role, product)];
-        return role != Role.LIGHT_STRING && difference > MATCH && difference < CLASH_ENDS;
+        return role != Role.LIGHT_STRING && Match.of(differences(product)[part(role, product)]) == Match.NEAR_MISS;
     }
 
     /** The share of what the house prefers that this product meets in its role, of the whole of its preferences. */

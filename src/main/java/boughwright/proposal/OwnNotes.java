@@ -4,6 +4,7 @@ import boughwright.brief.Owned;
 import boughwright.brief.Palette;
 import boughwright.catalogue.Product;
 import boughwright.colour.Lab;
+import boughwright.colour.Match;
 import boughwright.text.Text;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,9 +14,6 @@ public final class OwnNotes {
 
     /** CIEDE2000 from the nearest palette colour beyond which a piece has little to do with the palette: half of the colour fit. */
     private static final double FOREIGN = 17.5;
-    /** Between these two colours look meant to match, and do not. */
-    private static final double MATCH = 3;
-    private static final double CLASH_ENDS = 8;
 
     private OwnNotes() {
     }
@@ -35,7 +33,7 @@ public final class OwnNotes {
                 double difference = nearest(product, proposal.brief().palette());
                 if (difference > FOREIGN) {
                     notes.add(Text.of("own.foreign", product.name(), proposal.brief().palette().title()));
-                } else if (difference > MATCH && difference < CLASH_ENDS) {
+                } else if (Match.of(difference) == Match.NEAR_MISS) {
                     notes.add(Text.of("own.near-miss", product.name(), proposal.brief().palette().title()));
                 }
             }
