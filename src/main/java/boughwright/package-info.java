@@ -9,6 +9,8 @@
  *               │       (Drools)      ▲     (geometry)           (all of it)  (what is live)  (saved)          cli
  *               └─────────────────────┤ (CBC)              drawing · document      ▲
  *                                 catalogue                (pictures, pages)     house (rules that staff tune)
+ *                                                          palette
+ *                                                          (an eye for colour)
  *   measure · colour · text: what every step shares
  * </pre>
  *

@@ -36,11 +36,16 @@ public record Scheme(Kind kind, List<Group> groups) {
     /**
      * Hues that lie together.
      *
-     * @param part of the wheel's twelve: 0 red, 1 orange-red, 2 orange, 3 amber, 4 yellow, 5 yellow-green, 6 green, 7 blue-green, 8 blue,
-     *     9 indigo, 10 violet, 11 purple
+     * @param part of the wheel's twelve in which its middle lies: 0 red, 1 orange-red, 2 orange, 3 amber, 4 yellow, 5 yellow-green, 6 green,
+     *     7 blue-green, 8 blue, 9 indigo, 10 violet, 11 purple
+     * @param parts in which its hues lie, along the wheel
      * @param share of everything, 0..1
      */
-    public record Group(int part, double share) {
+    public record Group(int part, List<Integer> parts, double share) {
+
+        public Group {
+            parts = List.copyOf(parts);
+        }
     }
 
     /** Chroma of OKLCH below which a colour counts as neutral; pale ones need more before one sees a hue in them. */
@@ -91,7 +96,8 @@ public record Scheme(Kind kind, List<Group> groups) {
             groups = groups.stream().filter(g -> share(g) >= SLIVER).toList();
         }
         List<Group> told = groups.stream().sorted(Comparator.comparingDouble((List<Hue> g) -> -share(g)).thenComparingDouble(Scheme::middle))
-                .map(g -> new Group(PaintersWheel.part(middle(g)), share(g))).toList();
+                .map(g -> new Group(PaintersWheel.part(middle(g)), g.stream().map(h -> PaintersWheel.part(h.position())).distinct().toList(), share(g)))
+                .toList();
         return new Scheme(coloured <= SPARK ? Kind.NEUTRAL_WITH_SPARK : kind(groups), told);
     }
 

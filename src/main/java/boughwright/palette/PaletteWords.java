@@ -1,0 +1,95 @@
+package boughwright.palette;
+
+import boughwright.colour.ColourShare;
+import boughwright.colour.Deficiency;
+import boughwright.colour.HueTemplate;
+import boughwright.colour.Match;
+import boughwright.colour.Scheme;
+import boughwright.text.Text;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** What a reading says, in sentences. */
+public final class PaletteWords {
+
+    private PaletteWords() {
+    }
+
+    /** What the colours are as a scheme. */
+    public static String of(Scheme scheme) {
+        // Neighbours are told one by one; elsewhere each group has one name.
+        List<String> hues = scheme.groups().stream().flatMap(g -> scheme.kind() == Scheme.Kind.NEIGHBOURS ? g.parts().stream() : Stream.of(g.part()))
+                .distinct().map(PaletteWords::hue).toList();
+        return Text.of("palette.scheme." + word(scheme.kind()), joined(hues), hues.isEmpty() ? "" : hues.get(0), hues.size() < 2 ? "" : hues.get(1));
+    }
+
+    /** In which hue template they lie; nothing to say of neutrals. */
+    public static Optional<String> of(HueTemplate.Fit fit) {
+        if (fit.template() == HueTemplate.N) {
+            return Optional.empty();
+        }
+        return Optional.of(Text.of(fit.fits() ? "palette.template.fits" : "palette.template.misses", Text.of("palette.template." + word(fit.template())),
+                fit.template().letter()));
+    }
+
+    /** Two colours that nearly match, and what to do. */
+    public static String nearMiss(Pair pair) {
+        return sentence("palette.near-miss", named(pair.one()), named(pair.other()), within(pair.difference()));
+    }
+
+    /** Two colours that some eyes take for one. */
+    public static String of(Confusion confusion) {
+        return sentence(confusion.alike() ? "palette.alike" : "palette.close", named(confusion.pair().one()), named(confusion.pair().other()),
+                tenths(confusion.pair().difference()), tenths(confusion.seen()));
+    }
+
+    /** A palette's colour by what it does and its hue, a product by its name. */
+    public static String named(Tone tone) {
+        if (!ColourReading.PARTS.contains(tone.id())) {
+            return Text.of("palette.product", tone.name());
+        }
+        return Scheme.of(List.of(new ColourShare(tone.colour(), 1))).groups().stream().findFirst()
+                .map(g -> Text.of("palette.member", tone.name(), hue(g.part()))).orElse(tone.name());
+    }
+
+    private static String sentence(String key, Object... words) {
+        String sentence = Text.of(key, words);
+        return sentence.substring(0, 1).toUpperCase(Locale.ENGLISH) + sentence.substring(1);
+    }
+
+    /** The medical word for it. */
+    public static String of(Deficiency sight) {
+        return Text.of("sight." + word(sight.cone()) + ".medical");
+    }
+
+    /** A difference as people read it: one decimal. */
+    public static String tenths(double difference) {
+        return String.format(Locale.ROOT, "%.1f", difference);
+    }
+
+    /** As {@link #tenths}, but never rounded onto the bounds of a near miss, which the same sentence names. */
+    private static String within(double difference) {
+        return tenths(Math.max(Match.ALIKE_UP_TO + 0.1, Math.min(Match.APART_FROM - 0.1, difference)));
+    }
+
+    /** Whole percents. */
+    public static String percent(double share) {
+        return String.valueOf(Math.round(100 * share));
+    }
+
+    /** The hue of a twelfth of the painters' wheel. */
+    private static String hue(int part) {
+        return Text.of("palette.hue." + part);
+    }
+
+    private static String joined(List<String> words) {
+        return words.size() < 2 ? String.join("", words)
+                : Text.of("list.and", String.join(Text.of("list.comma"), words.subList(0, words.size() - 1)), words.get(words.size() - 1));
+    }
+
+    private static String word(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}
