@@ -1,7 +1,6 @@
 package boughwright.palette;
 
 import boughwright.colour.ColourShare;
-import boughwright.colour.Deficiency;
 import boughwright.colour.HueTemplate;
 import boughwright.colour.Match;
 import boughwright.colour.Scheme;
@@ -36,19 +35,29 @@ public final class PaletteWords {
 
     /** Two colours that nearly match, and what to do. */
     public static String nearMiss(Pair pair) {
-        return sentence("palette.near-miss", named(pair.one()), named(pair.other()), within(pair.difference()));
+        return sentence("palette.near-miss", named(pair.one(), pair.other()), named(pair.other(), pair.one()), within(pair.difference()));
     }
 
     /** Two colours that some eyes take for one. */
     public static String of(Confusion confusion) {
-        return sentence(confusion.alike() ? "palette.alike" : "palette.close", named(confusion.pair().one()), named(confusion.pair().other()),
+        return sentence(confusion.alike() ? "palette.alike" : "palette.close", named(confusion.pair().one(), confusion.pair().other()),
+                named(confusion.pair().other(), confusion.pair().one()),
                 tenths(confusion.pair().difference()), tenths(confusion.seen()));
+    }
+
+    /** A product shortly where that tells it from the one beside it. */
+    private static String named(Tone tone, Tone beside) {
+        return named(tone, tone.shortName().equals(beside.shortName()) ? tone.name() : tone.shortName());
     }
 
     /** A palette's colour by what it does and its hue, a product by its name. */
     public static String named(Tone tone) {
+        return named(tone, tone.name());
+    }
+
+    private static String named(Tone tone, String name) {
         if (!ColourReading.PARTS.contains(tone.id())) {
-            return Text.of("palette.product", tone.name());
+            return Text.of("palette.product", name);
         }
         return Scheme.of(List.of(new ColourShare(tone.colour(), 1))).groups().stream().findFirst()
                 .map(g -> Text.of("palette.member", tone.name(), hue(g.part()))).orElse(tone.name());
@@ -57,11 +66,6 @@ public final class PaletteWords {
     private static String sentence(String key, Object... words) {
         String sentence = Text.of(key, words);
         return sentence.substring(0, 1).toUpperCase(Locale.ENGLISH) + sentence.substring(1);
-    }
-
-    /** The medical word for it. */
-    public static String of(Deficiency sight) {
-        return Text.of("sight." + word(sight.cone()) + ".medical");
     }
 
     /** A difference as people read it: one decimal. */

@@ -13,6 +13,12 @@ import boughwright.colour.Srgb;
  */
 public record Tone(String id, String name, Srgb colour, double share, int part) {
 
+    /** A product's name without its sizes and finishes, which follow a comma; two products may share it. */
+    public String shortName() {
+        int comma = name.indexOf(',');
+        return comma < 0 ? name : name.substring(0, comma);
+    }
+
     public Lab lab() {
         return Lab.of(colour);
     }

@@ -6,6 +6,9 @@ import boughwright.house.Complaint;
 import boughwright.house.Headings;
 import boughwright.house.HouseCheck;
 import boughwright.house.HouseRules;
+import boughwright.house.NumberText;
+import boughwright.needs.Demand;
+import boughwright.needs.HouseNumber;
 import boughwright.text.Text;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
@@ -24,6 +27,7 @@ final class PalettesPage extends HousePage {
 
     private final HouseEdits edits;
     private final ComplaintList complaints = new ComplaintList();
+    private final List<PaletteEye> eyes = new ArrayList<>();
 
     PalettesPage(HouseEdits edits) {
         super("entries-page");
@@ -69,8 +73,20 @@ final class PalettesPage extends HousePage {
                 Controls.field("palette-tag-" + index, Headings.column("tag"), "", palette.id(),
                         text -> set(index, p -> new Palette(text, p.title(), p.main(), p.second(), p.spark(), p.ground()))));
         fields.addClassName("entry-fields");
-        box.add(head, fields, colours);
+        PaletteEye eye = new PaletteEye("palette-ring-" + index, palette, wanted());
+        eyes.add(eye);
+        box.add(head, fields, colours, eye);
         return box;
+    }
+
+    /** The shares that the draft wants; those of most houses while a number there is unreadable. */
+    private Demand.Shares wanted() {
+        return new Demand.Shares(share(HouseNumber.MAIN_SHARE, 0.6), share(HouseNumber.SECOND_SHARE, 0.3), share(HouseNumber.SPARK_SHARE, 0.1));
+    }
+
+    private double share(HouseNumber number, double otherwise) {
+        String typed = edits.drafting().rules().numbers().getOrDefault(number, "");
+        return NumberText.read(number, typed).filter(number::allows).map(n -> n.movePointLeft(2).doubleValue()).orElse(otherwise);
     }
 
     private Div colour(int index, int part, Srgb now) {
@@ -101,6 +117,11 @@ final class PalettesPage extends HousePage {
             palettes.set(index, change.apply(palettes.get(index)));
             return r.withPalettes(palettes);
         });
+        // What others have changed meanwhile may have another number of palettes; then the page is drawn anew.
+        List<Palette> now = edits.drafting().rules().palettes();
+        if (index < now.size()) {
+            eyes.get(index).show(now.get(index), wanted());
+        }
     }
 
     @Override

@@ -33,7 +33,7 @@ import java.math.RoundingMode;
 class ProposalView extends PlanScreen {
 
     /** What the right-hand side shows. */
-    private enum Side { KIT, STEPS, CARE, CHANGE }
+    private enum Side { KIT, COLOURS, STEPS, CARE, CHANGE }
 
     private Side side = Side.KIT;
     private boolean fitted = true;
@@ -77,6 +77,7 @@ class ProposalView extends PlanScreen {
         }
         Proposal proposal = proposing().proposal().orElseThrow();
         stage.show(proposal, proposing().saved().code());
+        setClassName("with-colours", side == Side.COLOURS);
         Section drawing = new Section(stage);
         drawing.addClassNames("stage", "dressed");
         drawing.getElement().setAttribute("aria-label", Text.of("proposal.drawing-label"));
@@ -156,6 +157,7 @@ class ProposalView extends PlanScreen {
     private Div content(Proposal proposal) {
         return switch (side) {
             case KIT -> new KitList(proposing(), proposal, this::change);
+            case COLOURS -> new ColoursSide(proposing(), proposal, stage, this::change);
             case STEPS -> new StepsList(proposal.plan(), proposing().saved().code());
             case CARE -> new CautionsList(proposal.plan());
             case CHANGE -> new ChangePanel(proposing(), proposal.brief(), this::change);

@@ -44,7 +44,10 @@ final class Stage extends Div {
     private final Div views = new Div();
     private final Div modes = new Div();
     private final Paragraph split = new Paragraph();
+    private final Div badge = new Div();
     private final PieceCard card;
+    private Preview preview = Preview.AS_IT_IS;
+    private Runnable onPreview = () -> { };
     private View view = View.FRONT;
     private boolean turning;
     private boolean evening;
@@ -69,7 +72,34 @@ final class Stage extends Div {
         picture.getElement().addEventListener("turn-unavailable", e -> cannotTurn());
         Div switches = new Div(layers, modes);
         switches.addClassName("switches");
-        add(switches, picture, card, split, views);
+        badge.addClassName("badge");
+        badge.setVisible(false);
+        Div filters = Controls.drawn(Preview.filters());
+        filters.addClassName("filters");
+        add(filters, switches, badge, picture, card, split, views);
+    }
+
+    Preview preview() {
+        return preview;
+    }
+
+    /** Shows the drawing as others see it, flat or turning; nothing is drawn anew. A badge says so as long as it lasts. */
+    void look(Preview other) {
+        for (Preview each : Preview.values()) {
+            setClassName(each.className(), each == other && each != Preview.AS_IT_IS);
+        }
+        preview = other;
+        badge.removeAll();
+        badge.setVisible(other != Preview.AS_IT_IS);
+        badge.add(Controls.words(other.title(), "badge-words"), Controls.link(Preview.AS_IT_IS.button(), () -> {
+            look(Preview.AS_IT_IS);
+            onPreview.run();
+        }));
+    }
+
+    /** @param told whenever the badge ends a preview */
+    void onPreview(Runnable told) {
+        onPreview = told;
     }
 
     private static void group(Div group, String label) {

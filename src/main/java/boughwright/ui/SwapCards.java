@@ -25,16 +25,7 @@ final class SwapCards extends Div {
             }));
         }
         List<Swap> swaps = proposing.swaps(line.slot(), MOST_OFFERED);
-        for (Swap swap : swaps) {
-            String sku = swap.nearest().map(n -> n.sku()).orElse(swap.product().sku());
-            Div swatch = Controls.drawn(DressedTree.swatch(swap.product(), 56));
-            swatch.addClassName("swatch");
-            NativeButton card = Controls.card(swatch, swap.product().name(), words(proposing, swap), false, () -> {
-                change.accept(() -> proposing.swap(line.slot(), sku));
-            });
-            card.setEnabled(swap.possible() || swap.nearest().isPresent());
-            cards.add(card);
-        }
+        swaps.forEach(swap -> cards.add(card(proposing, line.slot(), swap, words(proposing, swap), change)));
         add(cards);
         if (swaps.isEmpty()) {
             Paragraph none = new Paragraph(Text.of("kit.swap.none"));
@@ -46,7 +37,20 @@ final class SwapCards extends Div {
         }));
     }
 
-    private static String words(Proposing proposing, Swap swap) {
+    /** One product to take instead, with what is to be said of it. */
+    static NativeButton card(Proposing proposing, String slot, Swap swap, String words, Consumer<Runnable> change) {
+        String sku = swap.nearest().map(n -> n.sku()).orElse(swap.product().sku());
+        Div swatch = Controls.drawn(DressedTree.swatch(swap.product(), 56));
+        swatch.addClassName("swatch");
+        NativeButton card = Controls.card(swatch, swap.product().name(), words, false, () -> {
+            change.accept(() -> proposing.swap(slot, sku));
+        });
+        card.setEnabled(swap.possible() || swap.nearest().isPresent());
+        return card;
+    }
+
+    /** What taking it would do to price and points. */
+    static String words(Proposing proposing, Swap swap) {
         if (swap.missing() > 0) {
             return swap.nearest().map(n -> Text.of("kit.swap.short", swap.missing(), n.name())).orElse(Text.of("kit.swap.short.none", swap.missing()));
         }

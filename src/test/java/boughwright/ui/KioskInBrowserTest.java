@@ -2,16 +2,24 @@ package boughwright.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boughwright.colour.Srgb;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.Rectangle;
 import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.support.ui.ExpectedConditions;
 
@@ -74,7 +82,7 @@ class KioskInBrowserTest extends BrowsedKiosk {
         click("(//div[contains(@class,'kit-list')]//button[.='Swap'])[1]");
         patience.until(ExpectedConditions.visibilityOfElementLocated(By.cssSelector(".swaps .card")));
         isAccessible("reasons and swaps");
-        for (String side : new String[] {"Steps", "Take care", "Change"}) {
+        for (String side : new String[] {"Colours", "Steps", "Take care", "Change"}) {
             click("//div[contains(@class,'sides')]//button[.='" + side + "']");
             patience.until(ExpectedConditions.attributeToBe(By.xpath("//div[contains(@class,'sides')]//button[.='" + side + "']"), "aria-pressed", "true"));
             isAccessible(side);
@@ -97,6 +105,43 @@ class KioskInBrowserTest extends BrowsedKiosk {
         browser.get(address("/plan/" + code));
         patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(".picture svg")));
         return code;
+    }
+
+    /** What the browser shows is what {@link boughwright.colour.Sight} reckons, on the paper behind the tree; the picture is filtered by the same rule. */
+    @Test
+    void a_preview_shows_paper_tree_and_turning_tree_as_the_model_reckons() throws Exception {
+        openPlan();
+        click("//div[contains(@class,'sides')]//button[.='Colours']");
+        patience.until(ExpectedConditions.visibilityOfElementLocated(By.cssSelector(".colours-side .previews")));
+        Srgb paper = paper();
+        for (Preview preview : Preview.values()) {
+            click("//div[contains(@class,'previews')]//button[contains(@class,'preview-" + preview.word() + "')]");
+            patience.until(ExpectedConditions.attributeToBe(By.cssSelector(".preview-" + preview.word()), "aria-pressed", "true"));
+            Srgb wanted = preview.sight().map(s -> s.seen(paper)).orElse(paper);
+            patience.until(b -> Math.abs(paper().red() - wanted.red()) <= 2 && Math.abs(paper().green() - wanted.green()) <= 2 && Math.abs(paper().blue() - wanted.blue()) <= 2);
+            String filter = preview.sight().isPresent() ? "url(\"#" + preview.className() + "\")" : "none";
+            assertThat(browser.findElement(By.cssSelector(".stage-box .picture > svg")).getCssValue("filter")).isEqualTo(filter);
+        }
+        isAccessible("a preview");
+        stage("Turn it");
+        patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(".picture canvas")));
+        assertThat(browser.findElement(By.cssSelector(".stage-box .picture > canvas")).getCssValue("filter")).isEqualTo("url(\"#seen-candle\")");
+        assertThat(browser.findElement(By.cssSelector(".badge")).getText()).contains("2200 K");
+        click("//div[contains(@class,'badge')]//button");
+        patience.until(ExpectedConditions.attributeToBe(By.cssSelector(".preview-as-it-is"), "aria-pressed", "true"));
+        assertThat(browser.findElement(By.cssSelector(".stage-box .picture > canvas")).getCssValue("filter")).isEqualTo("none");
+    }
+
+    /** The paper at the right edge of the stage, half-way down, where nothing stands. */
+    private Srgb paper() {
+        Rectangle stage = browser.findElement(By.cssSelector(".stage-box")).getRect();
+        try {
+            BufferedImage shown = ImageIO.read(new ByteArrayInputStream(browser.getScreenshotAs(OutputType.BYTES)));
+            int rgb = shown.getRGB(stage.x + stage.width - 6, stage.y + stage.height / 2);
+            return new Srgb(rgb >> 16 & 255, rgb >> 8 & 255, rgb & 255);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private void stage(String button) {
