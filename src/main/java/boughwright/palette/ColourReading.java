@@ -85,6 +85,11 @@ public record ColourReading(List<Tone> tones, Scheme scheme, HueTemplate.Fit tem
         return Match.of(whole) == Match.APART && Match.of(confusion.seen()) != Match.APART && confusion.seen() <= whole / 2;
     }
 
+    /** Pairs that pass for one: what products may well be, and the colours of a palette hardly. */
+    public List<Pair> alike() {
+        return pairs(tones).stream().filter(p -> Match.of(p.difference()) == Match.ALIKE).toList();
+    }
+
     /** The first few, each colour in one of them only: mending one pair often mends the others of the same colour. */
     public List<Pair> worst(int most) {
         return apart(nearMisses, p -> p, most);

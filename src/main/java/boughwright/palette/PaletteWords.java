@@ -38,6 +38,11 @@ public final class PaletteWords {
         return sentence("palette.near-miss", named(pair.one(), pair.other()), named(pair.other(), pair.one()), within(pair.difference()));
     }
 
+    /** Two colours that pass for one for everybody. */
+    public static String alike(Pair pair) {
+        return sentence("palette.one", named(pair.one(), pair.other()), named(pair.other(), pair.one()), tenths(pair.difference()));
+    }
+
     /** Two colours that some eyes take for one. */
     public static String of(Confusion confusion) {
         return sentence(confusion.alike() ? "palette.alike" : "palette.close", named(confusion.pair().one(), confusion.pair().other()),

@@ -38,11 +38,8 @@ final class PaletteEye extends Div {
                 .small(id, Text.of("house.palette.ring", palette.title()), scheme));
         words.removeAll();
         words.add(new Paragraph(scheme));
-        reading.nearMisses().forEach(p -> {
-            Paragraph warning = new Paragraph(PaletteWords.nearMiss(p));
-            warning.addClassName("near");
-            words.add(warning);
-        });
+        reading.nearMisses().forEach(p -> warn(PaletteWords.nearMiss(p)));
+        reading.alike().forEach(p -> warn(PaletteWords.alike(p)));
         if (!reading.confusions().isEmpty()) {
             UnorderedList list = new UnorderedList();
             for (Preview preview : Preview.values()) {
@@ -51,5 +48,11 @@ final class PaletteEye extends Div {
             }
             words.add(list);
         }
+    }
+
+    private void warn(String sentence) {
+        Paragraph warning = new Paragraph(sentence);
+        warning.addClassName("near");
+        words.add(warning);
     }
 }

@@ -46,6 +46,14 @@ class ColourReadingTest {
     }
 
     @Test
+    void colours_of_a_palette_that_pass_for_one_are_told() {
+        ColourReading reading = ColourReading.of(palette("#a3202e", "#f3ead9", "#a4212e", "#24402f"), USUAL);
+        assertThat(reading.nearMisses()).isEmpty();
+        assertThat(reading.alike()).hasSize(1);
+        assertThat(PaletteWords.alike(reading.alike().get(0))).startsWith("Main (red) and spark (red) pass for one, ΔE00 0.");
+    }
+
+    @Test
     void a_difference_is_never_rounded_onto_the_bound_that_its_sentence_names() {
         assertThat(PaletteWords.nearMiss(new Pair(product("one", "#000000", 1), product("other", "#000000", 1), 7.98))).contains("ΔE00 7.9.");
         assertThat(PaletteWords.nearMiss(new Pair(product("one", "#000000", 1), product("other", "#000000", 1), 3.01))).contains("ΔE00 3.1.");

@@ -111,6 +111,30 @@ class HouseRulesInBrowserTest extends BrowsedKiosk {
     }
 
     @Test
+    void a_palette_is_read_anew_as_its_colours_are_changed() throws Exception {
+        signIn("palettes");
+        heading("Palettes");
+        String words = "(//div[contains(@class,'palette-words')])[4]";
+        patience.until(ExpectedConditions.textToBePresentInElementLocated(By.xpath(words), "Main (red) and ground (green) are hard to tell apart"));
+        String ring = browser.findElement(By.cssSelector("#palette-ring-3-title")).findElement(By.xpath("..")).getAttribute("outerHTML");
+
+        colour("palette-3-ground", "#2a2a3a");
+        patience.until(b -> !browser.findElement(By.xpath(words)).getText().contains("hard to tell apart"));
+        colour("palette-3-spark", "#b02c30");
+        patience.until(ExpectedConditions.textToBePresentInElementLocated(By.xpath(words), "Main (red) and spark (red) will look like a mistake"));
+        colour("palette-3-spark", "#a4212e");
+        patience.until(ExpectedConditions.textToBePresentInElementLocated(By.xpath(words), "Main (red) and spark (red) pass for one"));
+
+        assertThat(browser.findElement(By.cssSelector("#palette-ring-3-title")).findElement(By.xpath("..")).getAttribute("outerHTML")).isNotEqualTo(ring);
+        isAccessible("a palette that was changed");
+    }
+
+    /** As the browser's own colour chooser would set it. */
+    private void colour(String id, String hex) {
+        browser.executeScript("const field = document.getElementById(arguments[0]); field.value = arguments[1]; field.dispatchEvent(new Event('change', {bubbles: true}));", id, hex);
+    }
+
+    @Test
     void a_floor_of_safety_is_not_undercut_and_the_page_says_why() {
         signIn("cautions");
         type("number-heat-distance", "2 ft");
