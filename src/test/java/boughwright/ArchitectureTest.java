@@ -48,7 +48,7 @@ class ArchitectureTest {
         allow("rulebook", "text measure colour brief needs", "boughwright.kit.Kit", "org.kie", "org.drools", "com.fasterxml.jackson", "org.w3c", "org.xml");
         allow("catalogue", "text measure colour brief needs", "boughwright.rulebook.Rulebook", JACKSON);
         allow("kit", "text measure colour brief needs catalogue", "org.kie.api.KieBase", "com.google.ortools");
-        allow("palette", "text measure colour brief needs catalogue kit", "boughwright.drawing.TreePicture");
+        allow("palette", "text measure colour brief needs catalogue kit", "boughwright.drawing.TreePicture", JACKSON);
         allow("layout", "text measure colour brief needs catalogue kit", "com.google.ortools.linearsolver.MPSolver");
         allow("plan", "text measure colour brief needs catalogue kit layout", "boughwright.drawing.TreePicture");
         allow("drawing", "text measure colour brief needs catalogue kit palette layout plan", "boughwright.proposal.Proposal", "com.google.zxing");
@@ -63,7 +63,7 @@ class ArchitectureTest {
         allow("consultation", "text brief needs catalogue proposal rulebook publishing storage", "com.vaadin.flow.component.UI", "com.fasterxml.jackson",
                 "org.springframework");
         allow("cli", "text measure brief needs rulebook catalogue kit layout plan drawing proposal document", "org.springframework.jdbc.core.JdbcTemplate");
-        allow("api", "text measure brief needs rulebook catalogue kit plan drawing proposal document publishing consultation athome", "com.vaadin.flow.component.UI",
+        allow("api", "text measure brief needs rulebook catalogue kit palette plan drawing proposal document publishing consultation athome", "com.vaadin.flow.component.UI",
                 "org.springframework", "io.swagger");
         allow("ui", "text measure colour brief needs rulebook catalogue kit palette layout plan drawing proposal house publishing consultation athome", "java.sql.Connection",
                 "com.vaadin", "com.fasterxml.jackson", "jakarta.servlet.http", "elemental.json");

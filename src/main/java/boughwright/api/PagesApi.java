@@ -6,11 +6,14 @@ import boughwright.document.PlanDocument;
 import boughwright.drawing.ProposalPicture;
 import boughwright.drawing.QrCode;
 import boughwright.drawing.View;
+import boughwright.palette.PaletteJson;
+import boughwright.palette.PaletteReading;
 import boughwright.proposal.PickList;
 import boughwright.proposal.Proposal;
 import boughwright.text.Text;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import java.util.Arrays;
 import java.util.Locale;
@@ -23,7 +26,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 
-/** The printed plan, the pictures and the pick list of a kept proposal. */
+/** The printed plan, the pictures, the pick list and the colours of a kept proposal. */
 @RestController
 class PagesApi {
 
@@ -71,6 +74,14 @@ class PagesApi {
     @GetMapping("/api/proposals/{code}/scene.json")
     ResponseEntity<?> scene(@PathVariable String code) {
         return kept.page(code, MediaType.APPLICATION_JSON, (saved, p) -> SceneJson.of(p));
+    }
+
+    @Operation(summary = "How the kit of a kept proposal keeps to its palette, and how their colours stand to one another")
+    @ApiResponse(responseCode = "200", description = "Shares, scheme, hue template, near misses and what some eyes confuse",
+            content = @Content(mediaType = "application/json", schema = @Schema(ref = "/schemas/colours.schema.json")))
+    @GetMapping("/api/proposals/{code}/colours")
+    ResponseEntity<?> colours(@PathVariable String code) {
+        return kept.page(code, MediaType.APPLICATION_JSON, (saved, p) -> PaletteJson.text(PaletteReading.of(p.brief(), p.needs(), p.catalogue(), p.kit())));
     }
 
     @Operation(summary = "A QR code that leads to the page to follow at home")

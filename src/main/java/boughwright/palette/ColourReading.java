@@ -11,8 +11,10 @@ import boughwright.needs.Demand;
 import boughwright.text.Text;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 
@@ -39,11 +41,17 @@ public record ColourReading(List<Tone> tones, Scheme scheme, HueTemplate.Fit tem
         confusions = List.copyOf(confusions);
     }
 
+    /** @param tones each with an id of its own */
     public static ColourReading of(List<Tone> tones) {
         List<ColourShare> shares = tones.stream().map(t -> new ColourShare(t.colour(), t.share())).toList();
         List<Pair> pairs = pairs(tones);
         List<Confusion> confusions = new ArrayList<>();
-        Deficiency.COMPLETE.forEach(sight -> pairs.stream().map(p -> new Confusion(sight, p, seen(sight, p))).filter(ColourReading::confused).forEach(confusions::add));
+        for (Deficiency sight : Deficiency.COMPLETE) {
+            Map<String, Lab> seen = new HashMap<>();
+            tones.forEach(t -> seen.put(t.id(), Lab.of(sight.seen(t.colour()))));
+            pairs.stream().map(p -> new Confusion(sight, p, seen.get(p.one().id()).difference(seen.get(p.other().id())))).filter(ColourReading::confused)
+                    .forEach(confusions::add);
+        }
         return new ColourReading(tones, Scheme.of(shares), HueTemplate.best(shares),
                 pairs.stream().filter(p -> Match.of(p.difference()) == Match.NEAR_MISS).toList(), confusions);
     }
@@ -73,10 +81,6 @@ public record ColourReading(List<Tone> tones, Scheme scheme, HueTemplate.Fit tem
         // Stable: equal pairs stay in the order of the tones.
         pairs.sort(Comparator.comparingDouble((Pair p) -> -p.weight()).thenComparingDouble(Pair::difference));
         return pairs;
-    }
-
-    private static double seen(Deficiency sight, Pair pair) {
-        return Lab.of(sight.seen(pair.one().colour())).difference(Lab.of(sight.seen(pair.other().colour())));
     }
 
     /** Plainly two before, no longer so, and less than half as far apart: what was hardly two to begin with is nobody's loss. */

@@ -46,7 +46,7 @@ class ProposalsApiTest extends KioskServer {
     /** JSON Schema 2020-12 as checked by a validator of that standard, from the very files that are served. */
     private static Schema schema(String name) throws IOException {
         Map<String, String> texts = new HashMap<>();
-        for (String each : List.of("brief.schema.json", "proposal.schema.json", "changes.schema.json")) {
+        for (String each : List.of("brief.schema.json", "proposal.schema.json", "changes.schema.json", "colours.schema.json")) {
             texts.put("http://kiosk/schemas/" + each, Files.readString(Path.of("docs", each)));
         }
         return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12, builder -> builder.schemas(texts))
@@ -119,6 +119,23 @@ class ProposalsApiTest extends KioskServer {
         assertThat(faulty.statusCode()).isEqualTo(400);
         assertThat(json(faulty).get("field").asText()).isEqualTo("caps.roof");
         assertThat(post("/api/proposals/moss-2-fern/changes", "{}").statusCode()).isEqualTo(404);
+    }
+
+    @Test
+    void the_colours_of_a_kept_proposal_are_read_when_asked_and_leave_the_proposal_as_it_was_kept() throws Exception {
+        HttpResponse<String> made = post("{\"tree\": {\"height\": \"7 ft 6 in\"}, \"palette\": \"cranberry-and-pine\"}");
+        String path = "/api/proposals/" + json(made).get("code").asText();
+
+        HttpResponse<String> colours = get(path + "/colours");
+
+        assertThat(colours.statusCode()).isEqualTo(200);
+        assertThat(schema("colours.schema.json").validate(colours.body(), InputFormat.JSON)).isEmpty();
+        assertThat(json(colours).at("/palette/scheme/kind").asText()).isEqualTo("three-apart");
+        assertThat(json(colours).at("/palette/confusions/0/deficiency").asText()).isEqualTo("protanopia");
+        assertThat(json(colours).at("/kit/colours").size()).isGreaterThan(10);
+        assertThat(get(path + "/colours").body()).isEqualTo(colours.body());
+        assertThat(get(path).body()).isEqualTo(made.body());
+        assertThat(get("/api/proposals/moss-2-fern/colours").statusCode()).isEqualTo(404);
     }
 
     @Test
