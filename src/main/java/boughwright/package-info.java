@@ -7,10 +7,9 @@
  * <pre>
  *   brief ──▶ needs ◀── rulebook     kit ──▶ layout ──▶ plan ──▶ proposal ──▶ publishing ──▶ consultation ──▶ ui · api
  *               │       (Drools)      ▲     (geometry)           (all of it)  (what is live)  (saved)          cli
- *               └─────────────────────┤ (CBC)              drawing · document      ▲
- *                                 catalogue                (pictures, pages)     house (rules that staff tune)
- *                                                          palette
- *                                                          (an eye for colour)
+ *               └─────────────────────┤ (CBC)    palette · drawing · document      ▲
+ *                                 catalogue      (remarks on colours; pictures,  house (rules that staff tune)
+ *                                                 pages)
  *   measure · colour · text: what every step shares
  * </pre>
  *

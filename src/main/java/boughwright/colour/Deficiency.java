@@ -10,8 +10,8 @@ import java.util.List;
  * severities in steps of a tenth, mixed linearly between. They are applied to linear light, since the model reckons with the light that
  * the primaries of a screen give off; colour libraries that reprint them say the same.
  *
- * <p>For the short cones the model only stands in for what is known: it shifts them, and its authors show no pictures of it. Which
- * colours fall together is about right, their hues are not.
+ * <p>For the short cones it only stands in for what is known: colour libraries that have it advise the model of Brettel, Viénot and Mollon
+ * (1997) there, which is no single matrix. Which colours fall together is about right, their hues are less so.
  *
  * @param cone the kind that is shifted or missing
  * @param severity 0 usual sight .. 1 the cone is missing; between, an anomalous cone

@@ -128,9 +128,9 @@ class ColourDrawingsTest {
         }
         assertThat(words).allSatisfy(w -> {
             assertThat(number(w, "y")).isBetween(9.0, height - 2);
-            double long_ = w.getTextContent().length() * 12.5 * 0.56;
+            double wide = w.getTextContent().length() * 12.5 * 0.56;
             double x = number(w, "x");
-            assertThat(w.getAttribute("text-anchor").equals("start") ? x + long_ : x).isLessThanOrEqualTo(width + 14);
+            assertThat(w.getAttribute("text-anchor").equals("start") ? x + wide : x).isLessThanOrEqualTo(width + 14);
         });
     }
 

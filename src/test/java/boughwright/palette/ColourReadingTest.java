@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import boughwright.brief.Palette;
 import boughwright.colour.Deficiency;
+import boughwright.colour.HueTemplate;
 import boughwright.colour.Scheme;
 import boughwright.colour.Srgb;
 import boughwright.needs.Demand;
@@ -111,6 +112,18 @@ class ColourReadingTest {
 
     private static String words(String... hexes) {
         return PaletteWords.of(ColourReading.of(IntStream.range(0, hexes.length).mapToObj(i -> product(hexes[i], hexes[i], 0.4 - 0.05 * i)).toList()).scheme());
+    }
+
+    @Test
+    void every_kind_of_scheme_every_template_and_every_twelfth_of_the_wheel_has_its_words() {
+        for (Scheme.Kind kind : Scheme.Kind.values()) {
+            for (int part = 0; part < 12; part++) {
+                assertThat(PaletteWords.of(new Scheme(kind, List.of(new Scheme.Group(part, List.of(part), 1))))).isNotBlank().doesNotContain("{");
+            }
+        }
+        for (HueTemplate template : HueTemplate.values()) {
+            assertThat(PaletteWords.of(new HueTemplate.Fit(template, template.sectors(), 0)).isPresent()).isEqualTo(template != HueTemplate.N);
+        }
     }
 
     @Test

@@ -135,6 +135,15 @@ class ColoursSideTest {
     }
 
     @Test
+    void every_preview_has_its_words() {
+        for (Preview preview : Preview.values()) {
+            assertThat(preview.button()).isNotBlank();
+            assertThat(preview.title()).isNotBlank();
+            assertThat(preview.mind()).isNotBlank().doesNotContain("{");
+        }
+    }
+
+    @Test
     void filters_for_all_previews_stand_once_on_the_page() {
         ProposalView view = colours("copper-and-cream");
         String filters = _get(view, Div.class, spec -> spec.withClasses("filters")).getElement().getProperty("innerHTML");
