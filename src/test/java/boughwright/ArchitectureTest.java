@@ -47,6 +47,7 @@ class ArchitectureTest {
         allow("needs", "text measure colour brief", "org.springframework.stereotype.Component");
         allow("rulebook", "text measure colour brief needs", "boughwright.kit.Kit", "org.kie", "org.drools", "com.fasterxml.jackson", "org.w3c", "org.xml");
         allow("catalogue", "text measure colour brief needs", "boughwright.rulebook.Rulebook", JACKSON);
+        allow("photo", "text colour brief catalogue", "boughwright.kit.Kit");
         allow("kit", "text measure colour brief needs catalogue", "org.kie.api.KieBase", "com.google.ortools");
         allow("palette", "text measure colour brief needs catalogue kit", "boughwright.drawing.TreePicture", JACKSON);
         allow("layout", "text measure colour brief needs catalogue kit", "com.google.ortools.linearsolver.MPSolver");
