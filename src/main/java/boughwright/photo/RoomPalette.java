@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Draws a palette from the colours of a photo.
@@ -19,8 +20,8 @@ import java.util.Optional;
  * <li>Second is the largest one of the rest.
  * </ul>
  *
- * What the photo lacks is filled in OKLCH: ground is main's hue, deep and nearly grey; second is main's hue, paler, lighter or darker, whichever way there
- * is more room; spark is the hue opposite main's, clear and of middle lightness, and beside a grey main the hue of brass. Colours beyond sRGB lose chroma.
+ * What the photo lacks is filled in OKLCH: ground is main's hue, deep and nearly grey; second is main's hue, nearly white, or beside a light main
+ * half as light; spark is the hue opposite main's, clear and of middle lightness, and beside a grey main the hue of brass. Colours beyond sRGB lose chroma.
  * Which hue goes with which is taste; common practice, no published source.
  *
  * @param palette as {@link Palette#OWN}
@@ -37,8 +38,10 @@ public record RoomPalette(Palette palette, List<Boolean> seen) {
 
     private static final double DEEP = 0.26;
     private static final double NEARLY_GREY = 0.04;
-    private static final double STEP = 0.25;
-    private static final double PALER = 0.7;
+    private static final double LIGHT = 0.7;
+    private static final double NEARLY_WHITE = 0.9;
+    private static final double HALF_LIGHT = 0.48;
+    private static final double PALE = 0.3;
     private static final double CLEAR = 0.7;
     private static final double BRIGHT = 0.13;
     private static final double BRASS = 78;
@@ -65,6 +68,12 @@ public record RoomPalette(Palette palette, List<Boolean> seen) {
                 List.of(true, second.isPresent(), spark.isPresent(), ground.isPresent()));
     }
 
+    /** Of main, second, spark and ground those that the photo lacks. */
+    public List<String> filled() {
+        List<String> roles = List.of("main", "second", "spark", "ground");
+        return IntStream.range(0, roles.size()).filter(i -> !seen.get(i)).mapToObj(roles::get).toList();
+    }
+
     private static Optional<Srgb> take(List<PhotoColour> from, Optional<PhotoColour> chosen) {
         chosen.ifPresent(from::remove);
         return chosen.map(PhotoColour::colour);
@@ -83,8 +92,8 @@ public record RoomPalette(Palette palette, List<Boolean> seen) {
     }
 
     private static Srgb second(Oklab main) {
-        double lightness = main.l() > 0.5 ? main.l() - STEP : main.l() + STEP;
-        return InGamut.of(InGamut.polar(lightness, PALER * main.chroma(), main.hue()));
+        boolean light = main.l() > LIGHT;
+        return InGamut.of(InGamut.polar(light ? HALF_LIGHT : NEARLY_WHITE, light ? main.chroma() : PALE * main.chroma(), main.hue()));
     }
 
     private static Srgb spark(Oklab main) {

@@ -15,13 +15,13 @@ import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 
 /** Pictures drawn for tests, with known colours and shares; lit, with noise, as files of each kind. */
-final class Drawn {
+public final class Drawn {
 
     private Drawn() {
     }
 
     /** @param ground null for a transparent one */
-    static BufferedImage picture(int width, int height, Color ground, Consumer<Graphics2D> draw) {
+    public static BufferedImage picture(int width, int height, Color ground, Consumer<Graphics2D> draw) {
         BufferedImage picture = new BufferedImage(width, height, ground == null ? BufferedImage.TYPE_INT_ARGB : BufferedImage.TYPE_INT_RGB);
         Graphics2D pen = picture.createGraphics();
         pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
@@ -35,7 +35,7 @@ final class Drawn {
     }
 
     /** Noise of a sensor: each part of each pixel moved by a normal amount, 8-bit steps. */
-    static BufferedImage noisy(BufferedImage picture, double deviation, long seed) {
+    public static BufferedImage noisy(BufferedImage picture, double deviation, long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         for (int y = 0; y < picture.getHeight(); y++) {
             for (int x = 0; x < picture.getWidth(); x++) {
@@ -66,7 +66,7 @@ final class Drawn {
      * @param gloss strength of the highlight, 0..1; 0 for none
      * @param sharp Phong's exponent
      */
-    static void ball(BufferedImage picture, int cx, int cy, int r, Color colour, double gloss, double sharp) {
+    public static void ball(BufferedImage picture, int cx, int cy, int r, Color colour, double gloss, double sharp) {
         double[] light = {-0.4, -0.5, 0.768};
         for (int y = -r; y <= r; y++) {
             for (int x = -r; x <= r; x++) {
@@ -95,7 +95,7 @@ final class Drawn {
     }
 
     /** A wall in failing light, a floor, a sofa, a red cushion and a plant, with noise. */
-    static BufferedImage room(int width, int height) {
+    public static BufferedImage room(int width, int height) {
         BufferedImage room = picture(width, height, new Color(0xd8, 0xcf, 0xbd), pen -> {
             pen.scale(width / 1000.0, height / 750.0);
             pen.setPaint(new java.awt.GradientPaint(0, 0, new Color(0xe4, 0xdc, 0xca), 1000, 0, new Color(0xb9, 0xb0, 0x9d)));
@@ -114,11 +114,11 @@ final class Drawn {
         return noisy(room, 5, 3);
     }
 
-    static byte[] png(BufferedImage picture) {
+    public static byte[] png(BufferedImage picture) {
         return file(picture, "png");
     }
 
-    static byte[] file(BufferedImage picture, String kind) {
+    public static byte[] file(BufferedImage picture, String kind) {
         try {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             if (!ImageIO.write(picture, kind, out)) {
@@ -131,7 +131,7 @@ final class Drawn {
     }
 
     /** @param quality 0..1 */
-    static byte[] jpeg(BufferedImage picture, double quality, boolean progressive) {
+    public static byte[] jpeg(BufferedImage picture, double quality, boolean progressive) {
         ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (var to = ImageIO.createImageOutputStream(out)) {

@@ -61,10 +61,15 @@ class RoomPaletteTest {
         Oklab ground = Oklab.of(palette.palette().ground());
         assertThat(palette.palette().main().hex()).isEqualTo(CUSHION);
         assertThat(second.hue()).isCloseTo(main.hue(), within(2.0));
-        assertThat(Math.abs(second.l() - main.l())).isCloseTo(0.25, within(0.01));
+        assertThat(second.l()).isCloseTo(0.9, within(0.01));
         assertThat(Math.abs(spark.hue() - main.hue())).isCloseTo(180, within(3.0));
         assertThat(ground.l()).isCloseTo(0.26, within(0.01));
         assertThat(ground.chroma()).isLessThan(0.045);
+    }
+
+    @Test
+    void a_light_main_colour_gets_a_second_half_as_light() {
+        assertThat(Oklab.of(of("#f0c8b0", 1.0).palette().second()).l()).isCloseTo(0.48, within(0.01));
     }
 
     @Test
