@@ -7,9 +7,10 @@
  * <pre>
  *   brief ──▶ needs ◀── rulebook     kit ──▶ layout ──▶ plan ──▶ proposal ──▶ publishing ──▶ consultation ──▶ ui · api
  *               │       (Drools)      ▲     (geometry)           (all of it)  (what is live)  (saved)          cli
- *               └─────────────────────┤ (CBC)    palette · drawing · document      ▲
- *                                 catalogue      (remarks on colours; pictures,  house (rules that staff tune)
- *                                                 pages)
+ *               └─────────────────────┤ (CBC)              drawing · document      ▲
+ *                                 catalogue                (pictures, pages)     house (rules that staff tune)
+ *                                                          palette · photo        shelf (what is sold) ◀── intake (files)
+ *                                                          (an eye for colour)
  *   measure · colour · text: what every step shares
  * </pre>
  *

@@ -57,16 +57,18 @@ class ArchitectureTest {
         allow("athome", "text measure needs catalogue layout plan drawing proposal rulebook brief kit", "org.springframework.stereotype.Component", JACKSON);
         allow("document", "text measure colour brief needs rulebook catalogue kit layout plan drawing proposal", "com.vaadin.flow.component.UI",
                 "com.openhtmltopdf", "org.apache.pdfbox", "org.apache.fontbox", "de.rototor.pdfbox", "org.apache.batik", "org.w3c", "org.xml");
+        allow("intake", "text measure colour brief needs catalogue", "org.springframework.stereotype.Component", "com.fasterxml.jackson", "org.dhatim.fastexcel");
         allow("house", "text measure colour brief needs rulebook catalogue kit layout plan proposal", "org.springframework.stereotype.Component", JACKSON);
         allow("storage", "", "boughwright.text.Text", "org.springframework");
-        allow("publishing", "text measure brief needs rulebook catalogue kit proposal house storage", "boughwright.consultation.Saved",
+        allow("shelf", "text catalogue intake storage", "boughwright.rulebook.Rulebook", "com.fasterxml.jackson", "org.springframework", "org.slf4j");
+        allow("publishing", "text measure brief needs rulebook catalogue kit proposal house storage shelf", "boughwright.consultation.Saved",
                 "com.fasterxml.jackson", "org.springframework", "org.slf4j");
-        allow("consultation", "text brief needs catalogue proposal rulebook publishing storage", "com.vaadin.flow.component.UI", "com.fasterxml.jackson",
+        allow("consultation", "text brief needs catalogue kit proposal rulebook publishing shelf storage", "com.vaadin.flow.component.UI", "com.fasterxml.jackson",
                 "org.springframework");
         allow("cli", "text measure brief needs rulebook catalogue kit layout plan drawing proposal document", "org.springframework.jdbc.core.JdbcTemplate");
-        allow("api", "text measure brief needs rulebook catalogue kit palette plan drawing proposal document publishing consultation athome", "com.vaadin.flow.component.UI",
-                "org.springframework", "io.swagger");
-        allow("ui", "text measure colour brief needs rulebook catalogue kit palette layout plan drawing proposal house publishing consultation athome", "java.sql.Connection",
+        allow("api", "text measure colour brief needs rulebook catalogue photo kit palette plan drawing proposal document intake publishing shelf consultation athome", "com.vaadin.flow.component.UI",
+                "com.fasterxml.jackson", "org.springframework", "io.swagger");
+        allow("ui", "text measure colour brief needs rulebook catalogue photo kit palette layout plan drawing proposal house intake publishing shelf consultation athome", "java.sql.Connection",
                 "com.vaadin", "com.fasterxml.jackson", "jakarta.servlet.http", "elemental.json");
     }
 
@@ -79,7 +81,7 @@ class ArchitectureTest {
         List<String> prefixes = new ArrayList<>(allowed.libraries());
         allowed.own().forEach(p -> prefixes.add("boughwright." + p));
         prefixes.add("boughwright." + name);
-        boolean database = List.of("consultation", "publishing", "storage").contains(name);
+        boolean database = List.of("consultation", "publishing", "shelf", "storage").contains(name);
         return classes().that().resideInAPackage("boughwright." + name + "..").should().onlyDependOnClassesThat(
                 describe("are of the JDK or of " + prefixes, (JavaClass c) -> of(c.getPackageName(), prefixes) || jdk(c, database)))
                 .allowEmptyShould(false);
@@ -130,7 +132,7 @@ class ArchitectureTest {
 
     @Test
     void the_clock_and_chance_are_known_to_what_is_kept_alone() {
-        List<String> offenders = shipped().stream().filter(c -> !List.of("boughwright.consultation", "boughwright.publishing").contains(c.getPackageName()))
+        List<String> offenders = shipped().stream().filter(c -> !List.of("boughwright.consultation", "boughwright.publishing", "boughwright.shelf").contains(c.getPackageName()))
                 .filter(c -> c.getDirectDependenciesFromSelf().stream().map(d -> d.getTargetClass().getName())
                         .anyMatch(n -> List.of("java.util.Random", "java.security.SecureRandom", "java.time.Clock", "java.time.Instant").contains(n))
                         || c.getMethodCallsFromSelf().stream().anyMatch(call -> call.getTargetOwner().getPackageName().equals("java.time")

@@ -112,9 +112,19 @@ final class FileDrop extends Div {
         return this;
     }
 
-    /** Tablets and phones offer the camera that looks into the room. */
+    /** Where a finger points, a button beside it opens the camera that looks into the room. */
     FileDrop withCamera() {
-        input.getElement().setAttribute("capture", "environment");
+        Input camera = new Input();
+        camera.setType("file");
+        camera.setId(input.getId().orElseThrow() + "-camera");
+        camera.addClassName("unseen");
+        camera.getElement().setAttribute("accept", "image/*").setAttribute("capture", "environment");
+        NativeLabel label = new NativeLabel(Text.of("file.camera"));
+        label.setFor(camera);
+        label.addClassNames("button", "quiet");
+        Div button = new Div(camera, label);
+        button.addClassName("file-drop-camera");
+        addComponentAtIndex(indexOf(input), button);
         return this;
     }
 

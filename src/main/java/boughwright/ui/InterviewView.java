@@ -2,10 +2,12 @@ package boughwright.ui;
 
 import boughwright.brief.BriefFault;
 import boughwright.brief.Owned;
+import boughwright.brief.Palette;
 import boughwright.consultation.Consultations;
 import boughwright.consultation.Reopened;
 import boughwright.consultation.Saved;
 import boughwright.publishing.ShopDoor;
+import boughwright.drawing.PaletteTree;
 import boughwright.drawing.RoomPicture;
 import boughwright.drawing.TreeShape;
 import boughwright.measure.Length;
@@ -235,6 +237,12 @@ class InterviewView extends Screen implements HasDynamicTitle {
         Optional<Length> height = answers.heightRead().filter(h -> h.metres() > 0.5 && h.metres() < 8);
         TreeShape shape = TreeShape.of(height.map(Length::metres).orElse(2.3),
                 height.flatMap(h -> answers.diameterRead()).map(Length::metres).filter(d -> d > 0.1 && d < 8).orElse(1.3), answers.fullness);
+        if (interview.at() == Question.PALETTE) {
+            Palette palette = pages.palette();
+            room.getElement().setProperty("innerHTML", PaletteTree.svg(shape, palette, Text.of("interview.palette.tree"),
+                    Text.of("interview.palette.tree.words", palette.title())));
+            return;
+        }
         Optional<Length> ceiling = Length.read(answers.ceiling).filter(c -> c.metres() > 1.2 && c.metres() < 19);
         String label = ceiling.map(c -> ceilingWords(c, height)).orElse("");
         String title = height.map(h -> Text.of("interview.room-title", h.show(answers.units))).orElse(Text.of("interview.room-title.unknown"));

@@ -14,9 +14,6 @@ import boughwright.measure.Units;
 import boughwright.text.Text;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
-import com.vaadin.flow.component.html.Input;
-import com.vaadin.flow.component.html.NativeLabel;
-import com.vaadin.flow.data.value.ValueChangeMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
@@ -38,6 +35,7 @@ final class QuestionPages {
     private final Runnable changed;
     private final Consumer<String> openCode;
     private final Consumer<String> lastYear;
+    private final PaletteQuestion palette;
     private String search = "";
 
     /**
@@ -51,6 +49,12 @@ final class QuestionPages {
         this.changed = changed;
         this.openCode = openCode;
         this.lastYear = lastYear;
+        this.palette = new PaletteQuestion(answers, shop, this::answer);
+    }
+
+    /** The palette as it is answered by now. */
+    Palette palette() {
+        return palette.chosen();
     }
 
     Div page(Question question) {
@@ -62,7 +66,7 @@ final class QuestionPages {
             case ROOM -> room(page);
             case HOUSEHOLD -> household(page);
             case LOOK -> look(page);
-            case PALETTE -> palette(page);
+            case PALETTE -> palette.show(page);
             case ABUNDANCE -> abundance(page);
             case BUDGET -> budget(page);
             case OWNED -> owned(page);
@@ -169,51 +173,6 @@ final class QuestionPages {
                     look.id().equals(chosen), () -> answer(() -> answers.look = look.id())));
         }
         page.add(cards);
-    }
-
-    private void palette(Div page) {
-        Look look = choices().look(answers.look).orElse(choices().looks().get(0));
-        String chosen = !answers.ownColours.isEmpty() ? Palette.OWN : answers.palette.isEmpty() ? look.palette() : answers.palette;
-        Div cards = cards("four");
-        for (Palette palette : choices().palettes()) {
-            cards.add(Controls.card(Icons.palette(palette), palette.title(),
-                    palette.id().equals(look.palette()) ? Text.of("interview.palette.looks", look.title()) : "", palette.id().equals(chosen),
-                    () -> answer(() -> {
-                        answers.ownColours.clear();
-                        answers.palette = palette.id();
-                    })));
-        }
-        Palette start = choices().palette(chosen).orElse(choices().palettes().get(0));
-        Div own = row(Text.of("interview.palette.own"));
-        List<String> roles = List.of("main", "second", "spark", "ground");
-        for (int i = 0; i < roles.size(); i++) {
-            String role = roles.get(i);
-            String usual = start.colours().get(i).hex();
-            own.add(colour(role, answers.ownColours.getOrDefault(role, usual), hex -> answer(() -> {
-                for (int k = 0; k < roles.size(); k++) {
-                    answers.ownColours.putIfAbsent(roles.get(k), start.colours().get(k).hex());
-                }
-                answers.ownColours.put(role, hex);
-            })));
-        }
-        page.add(cards, own);
-    }
-
-    private static Div colour(String role, String hex, Consumer<String> onChange) {
-        Input input = new Input(ValueChangeMode.ON_CHANGE);
-        input.setType("color");
-        input.setId("colour-" + role);
-        input.setValue(hex);
-        input.addValueChangeListener(e -> {
-            if (e.isFromClient()) {
-                onChange.accept(e.getValue());
-            }
-        });
-        NativeLabel label = new NativeLabel(Text.of("palette." + role));
-        label.setFor(input);
-        Div field = new Div(input, label);
-        field.addClassName("colour");
-        return field;
     }
 
     private void abundance(Div page) {

@@ -42,11 +42,12 @@ async function shrunk(file, longest) {
 
 async function send(drop, files) {
   if (sending.has(drop)) return;
-  const input = drop.querySelector('input[type="file"]');
+  const inputs = drop.querySelectorAll('input[type="file"]');
+  const accept = drop.querySelector(':scope > input').accept;
   const file = files[0];
   if (!file) return;
   if (files.length > 1) return say(drop, drop.dataset.several, true);
-  if (input.accept && !accepted(file, input.accept)) return say(drop, fill(drop.dataset.otherKind, file.name), true);
+  if (accept && !accepted(file, accept)) return say(drop, fill(drop.dataset.otherKind, file.name), true);
 
   const going = drop.querySelector('.file-drop-going');
   const bar = going.querySelector('progress');
@@ -61,7 +62,7 @@ async function send(drop, files) {
   });
   bar.removeAttribute('value');
   going.hidden = false;
-  input.disabled = true;
+  inputs.forEach(input => { input.disabled = true; });
   say(drop, fill(drop.dataset.sending, file.name));
   let words = drop.dataset.broken;
   let wrong = true;
@@ -100,12 +101,14 @@ async function send(drop, files) {
   }
   const held = going.contains(document.activeElement);
   going.hidden = true;
-  input.disabled = false;
-  // The same file may be chosen again.
-  input.value = '';
+  inputs.forEach(input => {
+    input.disabled = false;
+    // The same file may be chosen again.
+    input.value = '';
+  });
   sending.delete(drop);
   say(drop, words, wrong);
-  if (held) input.focus();
+  if (held) drop.querySelector(':scope > input').focus();
 }
 
 const under = event => event.target.closest?.('.file-drop');

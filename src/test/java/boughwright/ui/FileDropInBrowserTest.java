@@ -101,7 +101,7 @@ class FileDropInBrowserTest extends BrowsedKiosk {
         browser.findElement(By.id("photo")).sendKeys(photo.toAbsolutePath().toString());
         patience.until(b -> told("photo").endsWith("|1600x1200"));
         assertThat(told("photo")).startsWith("photo.jpg|image/jpeg|");
-        assertThat(browser.findElement(By.id("photo")).getAttribute("capture")).isEqualTo("environment");
+        assertThat(browser.findElement(By.id("photo-camera")).getAttribute("capture")).isEqualTo("environment");
         choose("photo", "broken.jpg", bytes(2000));
         patience.until(b -> told("photo").startsWith("broken.jpg|image/jpeg|2000|"));
     }

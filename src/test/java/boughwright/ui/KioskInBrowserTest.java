@@ -3,6 +3,7 @@ package boughwright.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boughwright.colour.Srgb;
+import boughwright.photo.Drawn;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -12,10 +13,13 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Map;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
@@ -25,6 +29,9 @@ import org.openqa.selenium.support.ui.ExpectedConditions;
 
 /** From the first question to the printed plan in a real browser, every screen on the way checked by axe-core. */
 class KioskInBrowserTest extends BrowsedKiosk {
+
+    @TempDir
+    private Path folder;
 
     @BeforeEach
     void askTheFirstQuestion() {
@@ -97,6 +104,43 @@ class KioskInBrowserTest extends BrowsedKiosk {
         assertThat(pdf.statusCode()).isEqualTo(200);
         assertThat(new String(pdf.body(), 0, 5, StandardCharsets.ISO_8859_1)).isEqualTo("%PDF-");
         assertThat(browser.getCurrentUrl()).matches(".*/plan/[a-z]+-[2-9]-[a-z]+");
+    }
+
+    @Test
+    void a_photo_of_the_room_becomes_four_colours_on_the_tree_that_can_be_changed_and_matched() throws Exception {
+        card("9 ft");
+        for (String heading : new String[] {"Where will it be seen from?", "How high is the ceiling?", "Who lives with the tree?",
+            "Which of these feels like home?", "Which colours?"}) {
+            next(heading);
+        }
+        browser.findElement(By.id("room-photo")).sendKeys(write("letter.jpg", "not a picture".getBytes(StandardCharsets.US_ASCII)));
+        patience.until(ExpectedConditions.textToBePresentInElementLocated(By.cssSelector(".photo .fault[role=alert]"), "This is not a picture."));
+        browser.findElement(By.id("room-photo")).sendKeys(write("room.jpg", Drawn.jpeg(Drawn.room(2400, 1800), 0.85, false)));
+        patience.until(ExpectedConditions.numberOfElementsToBe(By.cssSelector(".found-colours li"), 5));
+        assertThat(browser.findElements(By.cssSelector(".photo .fault[role=alert]"))).isEmpty();
+        patience.until(ExpectedConditions.textToBePresentInElementLocated(By.cssSelector(".file-drop-said"), "room.jpg has arrived."));
+        isAccessible("a palette from a photo");
+        String spark = browser.findElement(By.id("colour-spark")).getAttribute("value");
+        assertThat(browser.findElement(By.cssSelector(".room")).getAttribute("innerHTML")).contains(spark);
+
+        click("//button[starts-with(@aria-label,'Use the photo’s colour 4 of 5 as main')]");
+        patience.until(ExpectedConditions.attributeToBe(By.xpath("//button[starts-with(@aria-label,'Use the photo’s colour 4 of 5 as main')]"), "aria-pressed", "true"));
+        click("//button[@aria-label='Use the shop’s nearest: main']");
+        patience.until(ExpectedConditions.attributeToBe(By.xpath("//button[starts-with(@aria-label,'Use the photo’s colour 4 of 5 as main')]"), "aria-pressed", "false"));
+        String main = browser.findElement(By.id("colour-main")).getAttribute("value");
+        next("How richly shall it be dressed?");
+        next("What may it cost?");
+        next("Is anything here already yours?");
+        click("//footer//button[contains(@class,'strong')]");
+        patience.until(ExpectedConditions.visibilityOfElementLocated(By.cssSelector(".way")));
+        String code = browser.getCurrentUrl().replaceAll(".*/", "");
+        String kept = HttpClient.newHttpClient().send(HttpRequest.newBuilder(URI.create(address("/api/proposals/" + code))).build(),
+                HttpResponse.BodyHandlers.ofString()).body();
+        assertThat(kept).contains(main, spark);
+    }
+
+    private String write(String name, byte[] content) throws IOException {
+        return Files.write(folder.resolve(name), content).toAbsolutePath().toString();
     }
 
     /** A kept plan of nine feet, opened on its screen. */

@@ -100,6 +100,21 @@ class ScreensTest {
     }
 
     @Test
+    void the_palettes_are_shown_on_the_customers_own_tree() {
+        InterviewView view = interview();
+        _click(button("9 ft"));
+        for (int i = 0; i < Question.PALETTE.ordinal(); i++) {
+            _click(button("Next"));
+        }
+        Div room = _get(view, Div.class, spec -> spec.withClasses("room"));
+        assertThat(room.getElement().getProperty("innerHTML")).contains("A tree dressed in your colours", "Copper &amp; cream");
+
+        _click(button("Midnight brass"));
+
+        assertThat(room.getElement().getProperty("innerHTML")).contains("Midnight brass");
+    }
+
+    @Test
     void feet_can_be_switched_to_metres_without_losing_the_answer() {
         InterviewView view = interview();
         _click(button("9 ft"));
