@@ -51,8 +51,9 @@ final class OwnGoods {
         boolean ribbon = kind == OwnPieces.Kind.RIBBON;
         boolean lights = kind == OwnPieces.Kind.LIGHTS || kind == OwnPieces.Kind.LIGHT_STRING;
         int bulbs = kind == OwnPieces.Kind.LIGHTS && pieces.count() > 0 && pieces.count() < BULBS ? pieces.count() : BULBS;
-        return new Product(owned.sku(), "", Text.of("own.name", pieces.text()), roles(kind), Word.read(Family.class, pieces.family()).orElseThrow(),
-                pieces.colour(), Optional.empty(), texture(kind), finish, glass ? Material.GLASS : material(kind), shape(kind),
+        return new Product(owned.sku(), "", Text.of("own.name", pieces.text()), "", roles(kind),
+                Word.read(Family.class, pieces.family()).orElseThrow(), pieces.colour(), Optional.empty(), texture(kind), finish,
+                glass ? Material.GLASS : material(kind), shape(kind),
                 ribbon ? Optional.of(Pattern.PLAIN) : Optional.empty(), ribbon ? Optional.of(Weave.CLOSE) : Optional.empty(), width(pieces),
                 length(pieces), lights ? Optional.of(new Product.Lights(bulbs, WATTS * bulbs, 0)) : Optional.empty(), 1, Money.zero(currency),
                 Level.EVERYDAY, 0, Text.of("own.shelf"), Set.of(), glass ? Set.of(Safety.FRAGILE) : Set.of(), Lab.of(pieces.colour()));

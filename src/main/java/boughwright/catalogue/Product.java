@@ -24,6 +24,7 @@ import java.util.stream.Collectors;
  * One thing that the shop sells.
  *
  * @param gtin 13 digits with the right GS1 check digit
+ * @param brand as the label names it; empty when it was not said
  * @param roles those it may fill, at least one
  * @param pattern of ribbons only, as is {@code weave}
  * @param width of the head, the ball or the ribbon
@@ -34,8 +35,8 @@ import java.util.stream.Collectors;
  * @param stock packs on hand
  */
 public record Product(
-        String sku, String gtin, String name, Set<Role> roles, Family family, Srgb colour, Optional<Srgb> secondColour, Texture texture,
-        Finish finish, Material material, Shape shape, Optional<Pattern> pattern, Optional<Weave> weave, Length width, Length length,
+        String sku, String gtin, String name, String brand, Set<Role> roles, Family family, Srgb colour, Optional<Srgb> secondColour,
+        Texture texture, Finish finish, Material material, Shape shape, Optional<Pattern> pattern, Optional<Weave> weave, Length width, Length length,
         Optional<Lights> lights, int pack, Money price, Level level, int stock, String shelf, Set<String> looks, Set<Safety> safety,
         Lab lab) {
 

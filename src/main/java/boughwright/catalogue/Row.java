@@ -14,14 +14,20 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
-/** One row of a catalogue file, read cell by cell; what cannot be read is added to the faults under its line and column. */
+/**
+ * One row of a catalogue file, read cell by cell; what cannot be read is added to the faults under its line and column.
+ *
+ * @param cells as many as the header has columns
+ */
 record Row(int line, List<String> header, String[] cells, List<CatalogueFault> faults) {
 
     private static final Pattern DECIMAL = Pattern.compile("\\d{1,7}(\\.\\d{1,6})?");
     private static final Pattern WHOLE = Pattern.compile("\\d{1,9}");
 
+    /** What stands in the cell; empty also where the file has no such column. */
     String text(String column) {
-        return cells[header.indexOf(column)].strip();
+        int at = header.indexOf(column);
+        return at < 0 ? "" : cells[at].strip();
     }
 
     void fault(String column, String mend) {
@@ -33,6 +39,15 @@ record Row(int line, List<String> header, String[] cells, List<CatalogueFault> f
             fault(column, Text.of("catalogue.blank"));
         }
         return text(column);
+    }
+
+    /** The sku and the gtin, one of which may be missing when rows only say something of products that are known. */
+    void known() {
+        if (text("sku").isEmpty() && text("gtin").isEmpty()) {
+            fault("sku", Text.of("catalogue.known"));
+        } else if (!text("gtin").isEmpty()) {
+            gtin();
+        }
     }
 
     /** Faults for cells that hold something although this kind of product has none of it; a role in doubt says nothing. */
@@ -116,6 +131,11 @@ record Row(int line, List<String> header, String[] cells, List<CatalogueFault> f
             fault(column, Text.of("catalogue.whole", String.valueOf(least), String.valueOf(most)));
         }
         return (int) value;
+    }
+
+    /** Packs on hand. */
+    int stock() {
+        return whole("stock", 0, 1_000_000);
     }
 
     Money price(Currency shop) {

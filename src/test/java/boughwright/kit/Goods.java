@@ -107,7 +107,7 @@ final class Goods {
 
     Product product() {
         boolean ribbon = roles.stream().anyMatch(Role::ribbon);
-        return new Product(sku, "2000000000008", "Goods " + sku, roles, Family.RED, TinyShop.colour(colour), Optional.empty(), texture, finish,
+        return new Product(sku, "2000000000008", "Goods " + sku, "", roles, Family.RED, TinyShop.colour(colour), Optional.empty(), texture, finish,
                 Material.PLASTIC, Shape.BALL, ribbon ? Optional.of(Pattern.PLAIN) : Optional.empty(),
                 ribbon ? Optional.of(Weave.OPEN) : Optional.empty(), Length.ofMillimetres(width), Length.ofMillimetres(length),
                 roles.contains(Role.LIGHT_STRING) ? Optional.of(new Product.Lights(bulbs, 5, 20)) : Optional.empty(), pack,

@@ -33,7 +33,7 @@ public final class RandomShelf {
         long coins = Math.max(25, Math.round(p.price().coins() * (0.6 + 0.8 * random.nextDouble())));
         boolean fixed = p.roles().contains(Role.FILLER_BALL);
         Length width = fixed ? p.width() : new Length(p.width().metres() * (0.9 + 0.2 * random.nextDouble()));
-        return new Product(sku, p.gtin(), p.name() + " " + sku, p.roles(), p.family(), colour, p.secondColour(), p.texture(), p.finish(), p.material(),
+        return new Product(sku, p.gtin(), p.name() + " " + sku, p.brand(), p.roles(), p.family(), colour, p.secondColour(), p.texture(), p.finish(), p.material(),
                 p.shape(), p.pattern(), p.weave(), width, p.length(), p.lights(), p.pack(), Money.ofCoins(coins, p.price().currency()), p.level(),
                 (int) Math.round(p.stock() * (0.5 + random.nextDouble())), p.shelf(), p.looks(), p.safety(), Lab.of(colour));
     }

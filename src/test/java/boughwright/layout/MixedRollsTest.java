@@ -20,7 +20,7 @@ class MixedRollsTest {
 
     private static Product ribbon(Role role, double yards) {
         Product p = ProposalFixture.small().catalogue().inRole(role).get(0);
-        return new Product(p.sku(), p.gtin(), p.name(), p.roles(), p.family(), p.colour(), p.secondColour(), p.texture(), p.finish(), p.material(),
+        return new Product(p.sku(), p.gtin(), p.name(), p.brand(), p.roles(), p.family(), p.colour(), p.secondColour(), p.texture(), p.finish(), p.material(),
                 p.shape(), p.pattern(), p.weave(), p.width(), Length.ofMetres(yards * 0.9144), p.lights(), p.pack(), p.price(), p.level(), p.stock(),
                 p.shelf(), p.looks(), p.safety(), p.lab());
     }
