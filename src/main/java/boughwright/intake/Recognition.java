@@ -1,0 +1,246 @@
+package boughwright.intake;
+
+import boughwright.text.Text;
+import java.io.BufferedInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** Finds out what a file is, by its content, and where its heading stands. */
+final class Recognition {
+
+    /** What a file falls back to that is not UTF-8: what older spreadsheets write in western countries. */
+    private static final Charset FALLBACK = Charset.forName("windows-1252");
+    /** Rows among which the heading is looked for. */
+    private static final int HEADING_WITHIN = 10;
+    private static final int HEAD = 4096;
+
+    private final String name;
+    private final Path stored;
+    private final Limits limits;
+    private final List<String> assumptions = new ArrayList<>();
+
+    Recognition(String name, Path stored, Limits limits) {
+        this.name = name;
+        this.stored = stored;
+        this.limits = limits;
+    }
+
+    IntakeFile file() throws IOException, RefusedFile {
+        long bytes = Files.size(stored);
+        if (bytes == 0) {
+            throw new RefusedFile(Refusal.EMPTY);
+        }
+        if (bytes > limits.fileBytes()) {
+            throw new RefusedFile(Refusal.FILE_SIZE, String.valueOf(limits.fileBytes() / 1_000_000));
+        }
+        byte[] head;
+        try (InputStream in = Files.newInputStream(stored)) {
+            head = in.readNBytes(HEAD);
+        }
+        if (begins(head, 0xD0, 0xCF, 0x11, 0xE0)) {
+            throw new RefusedFile(Refusal.OLD_SPREADSHEET);
+        }
+        if (begins(head, 'P', 'K', 3, 4) || begins(head, 'P', 'K', 5, 6)) {
+            return xlsx(bytes);
+        }
+        Charset charset = charset(head);
+        String text = new String(head, charset).strip();
+        if (text.startsWith("\uFEFF")) {
+            text = text.substring(1).strip();
+        }
+        if (text.isEmpty() && head.length < HEAD) {
+            throw new RefusedFile(Refusal.EMPTY);
+        }
+        if (text.startsWith("{") || text.startsWith("[")) {
+            return json(bytes, charset);
+        }
+        if (text.startsWith("<") || text.startsWith("%PDF")) {
+            throw new RefusedFile(Refusal.UNKNOWN);
+        }
+        return csv(bytes, charset);
+    }
+
+    private IntakeFile xlsx(long bytes) throws IOException, RefusedFile {
+        throw new RefusedFile(Refusal.OTHER_ARCHIVE);
+    }
+
+    private IntakeFile json(long bytes, Charset charset) throws IOException, RefusedFile {
+        throw new RefusedFile(Refusal.UNKNOWN);
+    }
+
+    private IntakeFile csv(long bytes, Charset charset) throws IOException, RefusedFile {
+        List<SourceRow> first = new ArrayList<>();
+        // What separates is not known yet; a tab at least never stands within a line's own words.
+        String heading = firstLine(charset);
+        char separator = CsvSource.separatorLine(heading).orElseGet(() -> separator(heading));
+        CsvSource source = new CsvSource(stored, charset, separator, limits);
+        IntakeFile file = headed(Format.CSV, source, bytes, separator, first);
+        if (file.headings().size() < 2) {
+            throw new RefusedFile(Refusal.ONE_COLUMN);
+        }
+        return file;
+    }
+
+    /** The first line that is not blank, or what there is of it within a reasonable length. */
+    private String firstLine(Charset charset) throws IOException {
+        try (InputStream in = new BufferedInputStream(Files.newInputStream(stored))) {
+            String head = new String(in.readNBytes(16 * HEAD), charset);
+            return head.lines().map(line -> line.replace("\uFEFF", "")).filter(line -> !line.isBlank()).findFirst().orElse("");
+        }
+    }
+
+    /** Whichever of comma, semicolon and tab stands most often outside quotes; a comma when none does. */
+    private static char separator(String line) {
+        int commas = 0;
+        int semicolons = 0;
+        int tabs = 0;
+        boolean quoted = false;
+        for (int i = 0; i < line.length(); i++) {
+            char c = line.charAt(i);
+            quoted ^= c == '"';
+            if (!quoted) {
+                commas += c == ',' ? 1 : 0;
+                semicolons += c == ';' ? 1 : 0;
+                tabs += c == '\t' ? 1 : 0;
+            }
+        }
+        return tabs > commas && tabs > semicolons ? '\t' : semicolons > commas ? ';' : ',';
+    }
+
+    private IntakeFile headed(Format format, RowSource source, long bytes, char separator, List<SourceRow> first) throws IOException, RefusedFile {
+        source.each((row, read) -> {
+            first.add(row);
+            return first.size() < HEADING_WITHIN + IntakeFile.PREVIEWED;
+        });
+        if (first.isEmpty()) {
+            throw new RefusedFile(Refusal.EMPTY);
+        }
+        int at = heading(first);
+        if (at > 0) {
+            assumptions.add(Text.of("intake.assumed.heading", String.valueOf(first.get(at).line())));
+        }
+        List<String> headings = headings(first.get(at));
+        List<List<String>> preview = first.subList(at + 1, first.size()).stream().limit(IntakeFile.PREVIEWED)
+                .map(row -> padded(row, headings.size())).toList();
+        if (preview.isEmpty()) {
+            throw new RefusedFile(Refusal.NO_ROWS);
+        }
+        return new IntakeFile(name, stored, format, source, limits, bytes, separator, first.get(at).line(), headings, preview, assumptions);
+    }
+
+    private static int heading(List<SourceRow> first) {
+        for (int i = 0; i < Math.min(HEADING_WITHIN, first.size()); i++) {
+            if (Arrays.stream(first.get(i).cells()).filter(Names::known).count() >= 2) {
+                return i;
+            }
+        }
+        return 0;
+    }
+
+    private static List<String> headings(SourceRow row) {
+        int last = row.cells().length;
+        while (last > 0 && row.cells()[last - 1].isBlank()) {
+            last--;
+        }
+        List<String> headings = new ArrayList<>();
+        for (int i = 0; i < last; i++) {
+            String heading = row.cells()[i].strip();
+            if (heading.length() > 100) {
+                heading = heading.substring(0, 100) + "…";
+            }
+            String base = heading.isEmpty() ? Text.of("intake.heading.blank", letters(i)) : heading;
+            String unique = base;
+            for (int n = 2; headings.contains(unique); n++) {
+                unique = base + " (" + n + ")";
+            }
+            headings.add(unique);
+        }
+        return headings;
+    }
+
+    /** A column's letters, as spreadsheets count: A … Z, AA … */
+    static String letters(int index) {
+        return index < 26 ? String.valueOf((char) ('A' + index)) : letters(index / 26 - 1) + letters(index % 26);
+    }
+
+    private static List<String> padded(SourceRow row, int columns) {
+        List<String> cells = new ArrayList<>();
+        for (int i = 0; i < columns; i++) {
+            cells.add(row.cell(i));
+        }
+        return List.copyOf(cells);
+    }
+
+    private Charset charset(byte[] head) throws IOException, RefusedFile {
+        if (begins(head, 0xFF, 0xFE) || begins(head, 0xFE, 0xFF)) {
+            Charset wide = head[0] == (byte) 0xFF ? StandardCharsets.UTF_16LE : StandardCharsets.UTF_16BE;
+            if (!holds(wide)) {
+                throw new RefusedFile(Refusal.UNKNOWN);
+            }
+            return wide;
+        }
+        if (holds(StandardCharsets.UTF_8)) {
+            return StandardCharsets.UTF_8;
+        }
+        if (begins(head, 0xEF, 0xBB, 0xBF)) {
+            throw new RefusedFile(Refusal.BROKEN, Text.of("intake.broken.text"));
+        }
+        assumptions.add(Text.of("intake.assumed.charset"));
+        return FALLBACK;
+    }
+
+    /** Whether the whole file is text in the character set; a zero character is not text, whatever the set. */
+    private boolean holds(Charset charset) throws IOException, RefusedFile {
+        CharsetDecoder decoder = charset.newDecoder().onMalformedInput(CodingErrorAction.REPORT).onUnmappableCharacter(CodingErrorAction.REPORT);
+        ByteBuffer bytes = ByteBuffer.allocate(64 * 1024);
+        CharBuffer chars = CharBuffer.allocate(64 * 1024);
+        try (InputStream in = Files.newInputStream(stored)) {
+            for (boolean end = false; !end;) {
+                int read = in.read(bytes.array(), bytes.position(), bytes.remaining());
+                end = read < 0;
+                bytes.position(bytes.position() + Math.max(0, read)).flip();
+                for (CoderResult result = CoderResult.OVERFLOW; result.isOverflow();) {
+                    result = decoder.decode(bytes, chars.clear(), end);
+                    if (result.isError()) {
+                        result.throwException();
+                    }
+                    requireText(chars.flip());
+                }
+                bytes.compact();
+            }
+            return true;
+        } catch (CharacterCodingException e) {
+            return false;
+        }
+    }
+
+    private static void requireText(CharBuffer chars) throws RefusedFile {
+        for (int i = 0; i < chars.length(); i++) {
+            if (chars.charAt(i) == 0) {
+                throw new RefusedFile(Refusal.UNKNOWN);
+            }
+        }
+    }
+
+    private static boolean begins(byte[] head, int... bytes) {
+        for (int i = 0; i < bytes.length; i++) {
+            if (i >= head.length || (head[i] & 0xFF) != bytes[i]) {
+                return false;
+            }
+        }
+        return true;
+    }
+}
