@@ -74,11 +74,38 @@ final class Recognition {
     }
 
     private IntakeFile xlsx(long bytes) throws IOException, RefusedFile {
-        throw new RefusedFile(Refusal.OTHER_ARCHIVE);
+        List<XlsxPackage.Sheet> visible;
+        try (XlsxPackage book = new XlsxPackage(stored, limits)) {
+            visible = book.sheets().stream().filter(XlsxPackage.Sheet::visible).toList();
+        } catch (XmlPieces.Stopped e) {
+            throw e.refused();
+        }
+        for (XlsxPackage.Sheet sheet : visible) {
+            XlsxSource source = new XlsxSource(stored, limits, sheet.part());
+            if (holdsSomething(source)) {
+                if (visible.size() > 1) {
+                    assumptions.add(Text.of("intake.assumed.sheet", sheet.name()));
+                }
+                return headed(Format.XLSX, source, bytes, ',', new ArrayList<>());
+            }
+        }
+        throw new RefusedFile(Refusal.NO_SHEET);
+    }
+
+    private static boolean holdsSomething(RowSource source) throws IOException, RefusedFile {
+        boolean[] something = new boolean[1];
+        source.each((row, bytes) -> {
+            something[0] = true;
+            return false;
+        });
+        return something[0];
     }
 
     private IntakeFile json(long bytes, Charset charset) throws IOException, RefusedFile {
-        throw new RefusedFile(Refusal.UNKNOWN);
+        if (!assumptions.isEmpty()) {
+            throw new RefusedFile(Refusal.BROKEN, Text.of("intake.broken.utf8"));
+        }
+        return headed(Format.JSON, JsonSource.of(stored, charset, limits), bytes, ',', new ArrayList<>());
     }
 
     private IntakeFile csv(long bytes, Charset charset) throws IOException, RefusedFile {

@@ -18,7 +18,7 @@ class RoundTripTest {
     Path folder;
 
     @ParameterizedTest
-    @EnumSource(names = "CSV")
+    @EnumSource
     void the_season_comes_back_as_it_went(Format format) {
         Delivery.Read read = read(opened(stored(folder, written(format, season()))), Kind.WHOLE);
         assertThat(read.faults()).isEmpty();
