@@ -66,8 +66,9 @@ final class Tidy {
     private static final Pattern IN_DOUBT = Pattern.compile("[1-9]\\d{0,2}[.,]\\d{3}");
     private static final Pattern WHOLE_GROUPED = Pattern.compile("\\d{1,3}(?:[, ]\\d{3})+");
     private static final Pattern WHOLE_WITH_POINT = Pattern.compile("(\\d{1,9})\\.0{1,2}");
+    private static final Pattern WITH_UNIT = Pattern.compile("(?<number>.*[\\d½¼¾⅛⅜⅝⅞⅓⅔])\\s*(?<unit>\\p{L}{1,11}|[\"'″′”’])\\.?");
     private static final Pattern MEASURED = Pattern.compile(
-            "(?:(?<whole>\\d{1,6})(?:[ -]+(?<top>\\d{1,2})/(?<bottom>\\d{1,2}))?|(?<part>\\d{1,2})/(?<of>\\d{1,2})|(?<decimal>\\d{1,6}\\.\\d{1,6}))\\s*(?<unit>\\p{L}{1,11}|[\"'″′”’])?\\.?");
+            "(?<whole>\\d{1,6})(?:[ -]+(?<top>\\d{1,2})/(?<bottom>\\d{1,2}))?|(?<part>\\d{1,2})/(?<of>\\d{1,2})|(?<decimal>\\d{1,6}\\.\\d{1,6})");
     private static final String FRACTIONS = "½1/2¼1/4¾3/4⅛1/8⅜3/8⅝5/8⅞7/8⅓1/3⅔2/3";
     private static final Pattern HEX = Pattern.compile("#?(?:[0-9a-fA-F]{3}|[0-9a-fA-F]{6})");
     private static final Pattern EXPONENT = Pattern.compile("\\d[.,]\\d+[eE][+]?\\d+");
@@ -161,12 +162,15 @@ final class Tidy {
                 bare = stripped(bare.substring(0, bare.length() - mark.length()));
             }
         }
+        if (bare.isEmpty()) {
+            return Tidied.as(text);
+        }
         boolean decimals = currency.getDefaultFractionDigits() > 0;
         if (currency.getDefaultFractionDigits() < 3 && IN_DOUBT.matcher(bare).matches()) {
             return decimals ? Tidied.wrong(text, inDoubt(bare)) : bare.indexOf(',') > 0 ? Tidied.told(bare.replace(",", ""), "number") : Tidied.as(text);
         }
         Tidied number = decimal(bare);
-        return number.how().isEmpty() && !bare.equals(text) && !number.cell().isEmpty() && Character.isDigit(bare.charAt(0))
+        return number.how().isEmpty() && !bare.equals(text) && Character.isDigit(bare.charAt(0))
                 ? Tidied.told(bare, "number") : number;
     }
 
@@ -203,22 +207,13 @@ final class Tidy {
     }
 
     private static Tidied length(String text, Optional<LengthUnit> unit) {
-        String spelt = text;
-        for (int i = 0; i < FRACTIONS.length(); i += 4) {
-            spelt = spelt.replace(FRACTIONS.substring(i, i + 1), " " + FRACTIONS.substring(i + 1, i + 4));
-        }
-        Tidied number = decimal(spelt.strip());
+        Matcher ended = WITH_UNIT.matcher(text);
+        Optional<LengthUnit> own = ended.matches() ? LengthUnit.named(ended.group("unit")) : Optional.empty();
+        Tidied number = decimal(spelt(own.isPresent() ? ended.group("number") : text));
         Matcher measured = MEASURED.matcher(number.cell());
-        if (!measured.matches()) {
-            return number.mend().isEmpty() ? Tidied.as(text) : number;
-        }
-        Optional<LengthUnit> own = measured.group("unit") == null ? Optional.empty() : LengthUnit.named(measured.group("unit"));
-        if (measured.group("unit") != null && own.isEmpty()) {
-            return Tidied.as(text);
-        }
-        BigDecimal value = value(measured);
+        BigDecimal value = measured.matches() ? value(measured) : null;
         if (value == null) {
-            return Tidied.as(text);
+            return number.mend().isEmpty() ? Tidied.as(text) : Tidied.wrong(text, number.mend());
         }
         LengthUnit of = own.or(() -> unit).orElse(LengthUnit.MM);
         String millimetres = value.multiply(of.millimetres()).setScale(6, RoundingMode.HALF_EVEN).stripTrailingZeros().toPlainString();
@@ -226,6 +221,14 @@ final class Tidy {
             return Tidied.told(millimetres, "millimetres");
         }
         return of == LengthUnit.MM ? new Tidied(millimetres, number.how(), "") : Tidied.told(millimetres, "length");
+    }
+
+    private static String spelt(String text) {
+        String spelt = text;
+        for (int i = 0; i < FRACTIONS.length(); i += 4) {
+            spelt = spelt.replace(FRACTIONS.substring(i, i + 1), " " + FRACTIONS.substring(i + 1, i + 4));
+        }
+        return spelt.strip();
     }
 
     private static BigDecimal value(Matcher measured) {
