@@ -76,7 +76,9 @@ public final class MarkedCopy {
             List<String> cells = new ArrayList<>();
             List<SheetWriter.Look> looks = new ArrayList<>();
             Set<Integer> numbers = IntStream.range(0, file.headings().size()).boxed().collect(Collectors.toSet());
-            for (int i = 0; i < Math.max(file.headings().size(), row.cells().length); i++) {
+            // A torn line stays torn, with the mend behind its last cell: filled up it would pass for a whole one when it is brought again.
+            boolean torn = faults.stream().anyMatch(fault -> fault.heading().isEmpty() && fault.column().isEmpty()) || row.trouble().isPresent();
+            for (int i = 0; i < (torn ? row.cells().length : Math.max(file.headings().size(), row.cells().length)); i++) {
                 String name = i < file.headings().size() ? file.headings().get(i) : "";
                 if (!name.equals(Text.of("intake.mend.heading"))) {
                     cells.add(Formulas.soften(row.cell(i)));

@@ -105,7 +105,7 @@ final class Names {
 
     /** Whether a text is a name that columns are known by, with a unit or a currency or without. */
     static boolean known(String heading) {
-        return meanings(heading).stream().anyMatch(m -> m.sureness() != Sureness.GUESS);
+        return !meanings(heading).isEmpty();
     }
 
     private static List<Meaning> meanings(String heading) {

@@ -2,7 +2,6 @@ package boughwright.intake;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.SequenceWriter;
-import com.fasterxml.jackson.dataformat.csv.CsvGenerator;
 import com.fasterxml.jackson.dataformat.csv.CsvMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvSchema;
 import java.io.Closeable;
@@ -53,7 +52,7 @@ abstract sealed class SheetWriter implements Closeable {
             text.write('\uFEFF');
             rows = new CsvMapper().configure(JsonGenerator.Feature.AUTO_CLOSE_TARGET, true).writerFor(String[].class)
                     .with(CsvSchema.emptySchema().withColumnSeparator(separator).withLineSeparator("\r\n"))
-                    .with(CsvGenerator.Feature.STRICT_CHECK_FOR_QUOTING).writeValues(text);
+                    .writeValues(text);
         }
 
         @Override
