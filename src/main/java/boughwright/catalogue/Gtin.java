@@ -19,7 +19,7 @@ public final class Gtin {
     }
 
     static boolean wellFormed(String text) {
-        return text.matches("\\d{13}");
+        return text.length() == 13 && text.chars().allMatch(c -> c >= '0' && c <= '9');
     }
 
     static boolean rightCheckDigit(String thirteenDigits) {

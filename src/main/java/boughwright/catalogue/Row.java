@@ -22,6 +22,7 @@ import java.util.regex.Pattern;
 record Row(int line, List<String> header, String[] cells, List<CatalogueFault> faults) {
 
     private static final Pattern DECIMAL = Pattern.compile("\\d{1,7}(\\.\\d{1,6})?");
+    private static final Pattern SPACES = Pattern.compile("\\s+");
     private static final Pattern WHOLE = Pattern.compile("\\d{1,9}");
 
     /** What stands in the cell; empty also where the file has no such column. */
@@ -104,7 +105,7 @@ record Row(int line, List<String> header, String[] cells, List<CatalogueFault> f
     }
 
     private List<String> parts(String column) {
-        return text(column).isEmpty() ? List.of() : List.of(text(column).split("\\s+"));
+        return text(column).isEmpty() ? List.of() : List.of(SPACES.split(text(column)));
     }
 
     Srgb colour(String column) {

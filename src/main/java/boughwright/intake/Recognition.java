@@ -219,6 +219,7 @@ final class Recognition {
             }
             return wide;
         }
+        requireText();
         if (holds(StandardCharsets.UTF_8)) {
             return StandardCharsets.UTF_8;
         }
@@ -229,7 +230,21 @@ final class Recognition {
         return FALLBACK;
     }
 
-    /** Whether the whole file is text in the character set; a zero character is not text, whatever the set. */
+    /** A zero is no letter in any set of bytes; what holds one is a picture, a program, or UTF-16 that does not say so. */
+    private void requireText() throws IOException, RefusedFile {
+        byte[] bytes = new byte[64 * 1024];
+        try (InputStream in = Files.newInputStream(stored)) {
+            for (int read = in.read(bytes); read >= 0; read = in.read(bytes)) {
+                for (int i = 0; i < read; i++) {
+                    if (bytes[i] == 0) {
+                        throw new RefusedFile(Refusal.UNKNOWN);
+                    }
+                }
+            }
+        }
+    }
+
+    /** Whether the whole file is text in the character set. */
     private boolean holds(Charset charset) throws IOException, RefusedFile {
         CharsetDecoder decoder = charset.newDecoder().onMalformedInput(CodingErrorAction.REPORT).onUnmappableCharacter(CodingErrorAction.REPORT);
         ByteBuffer bytes = ByteBuffer.allocate(64 * 1024);

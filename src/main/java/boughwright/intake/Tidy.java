@@ -4,17 +4,14 @@ import boughwright.catalogue.Gtin;
 import boughwright.text.Text;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Collection;
 import java.util.Currency;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /**
  * Makes canonical cells of what people write, where that can mean one thing only; anything else is left for {@code CatalogueRows} to find
@@ -72,8 +69,10 @@ final class Tidy {
     private static final String FRACTIONS = "½1/2¼1/4¾3/4⅛1/8⅜3/8⅝5/8⅞7/8⅓1/3⅔2/3";
     private static final Pattern HEX = Pattern.compile("#?(?:[0-9a-fA-F]{3}|[0-9a-fA-F]{6})");
     private static final Pattern EXPONENT = Pattern.compile("\\d[.,]\\d+[eE][+]?\\d+");
-    private static final Pattern UNPRINTABLE = Pattern.compile("[\\x00-\\x08\\x0B\\x0C\\x0E-\\x1F\\x7F-\\x9F\\uFFFE\\uFFFF]|"
-            + "[\\uD800-\\uDBFF](?![\\uDC00-\\uDFFF])|(?<![\\uD800-\\uDBFF])[\\uDC00-\\uDFFF]");
+    private static final Pattern PARTED = Pattern.compile("[,;|/\\n]");
+    private static final Pattern NOT_OF_GTINS = Pattern.compile("[\\s\\u00A0-]");
+    private static final Pattern GTINS = Pattern.compile("[0-9]{8,14}");
+    private static final Pattern WATTS = Pattern.compile("(?i)\\s*(?:w|watts?)$");
 
     private final Currency currency;
 
@@ -85,10 +84,29 @@ final class Tidy {
         return NUMBERS.contains(column);
     }
 
-    /** The first character of a text that no page or sheet can hold. */
+    /** The first character of a text that no page or sheet can hold: a control, half of a pair, or one that is none. */
     static Optional<Integer> unprintable(String text) {
-        Matcher matcher = UNPRINTABLE.matcher(text);
-        return matcher.find() ? Optional.of((int) text.charAt(matcher.start())) : Optional.empty();
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean pair = Character.isHighSurrogate(c) && i + 1 < text.length() && Character.isLowSurrogate(text.charAt(i + 1));
+            if (Character.isISOControl(c) && c != '\t' && c != '\n' && c != '\r' || Character.isSurrogate(c) && !pair || c >= '\uFFFE') {
+                return Optional.of((int) c);
+            }
+            i += pair ? 1 : 0;
+        }
+        return Optional.empty();
+    }
+
+    /** Whether a text is digits, with one point among them or none: as cells should be, and most are. */
+    private static boolean plain(String text) {
+        int points = 0;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if ((c < '0' || c > '9') && (c != '.' || i == 0 || i == text.length() - 1 || ++points > 1)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** @param unit of plain numbers in a column of lengths; empty when neither mapping nor heading says */
@@ -111,7 +129,7 @@ final class Tidy {
             case "price" -> price(text);
             case "currency" -> Tidied.as(text.equals(mark()) ? currency.getCurrencyCode() : text.toUpperCase(Locale.ROOT));
             case "width_mm", "length_mm" -> length(text, unit);
-            case "watts" -> decimal(text.replaceFirst("(?i)\\s*(?:w|watts?)$", ""));
+            case "watts" -> decimal(WATTS.matcher(text).replaceFirst(""));
             case "colour", "second_colour" -> Tidied.as(HEX.matcher(text).matches() ? hex(text) : text);
             default -> Tidied.as(text);
         };
@@ -138,14 +156,14 @@ final class Tidy {
     }
 
     private static String list(String text) {
-        Collection<String> parts = text.matches("(?s).*[,;|/\\n].*") ? Arrays.asList(text.split("[,;|/\\n]")) : Arrays.asList(SPACES.split(text));
-        List<String> words = new ArrayList<>();
+        String[] parts = (PARTED.matcher(text).find() ? PARTED : SPACES).split(text);
+        Set<String> words = new LinkedHashSet<>();
         for (String part : parts) {
             if (!part.isBlank()) {
                 words.add(word(part.strip()));
             }
         }
-        return words.stream().distinct().collect(Collectors.joining(" "));
+        return String.join(" ", words);
     }
 
     private String mark() {
@@ -181,6 +199,9 @@ final class Tidy {
 
     /** A number with a point, from one with a decimal comma or with its thousands parted, where it can be no other. */
     private static Tidied decimal(String text) {
+        if (plain(text)) {
+            return Tidied.as(text);
+        }
         String spaced = SPACES.matcher(text).replaceAll(" ");
         if (GROUPED.matcher(text).matches()) {
             return Tidied.told(text.replace(",", ""), "number");
@@ -198,6 +219,9 @@ final class Tidy {
     }
 
     private static Tidied whole(String text) {
+        if (plain(text) && text.indexOf('.') < 0) {
+            return Tidied.as(text);
+        }
         Matcher point = WHOLE_WITH_POINT.matcher(text);
         if (point.matches()) {
             return Tidied.as(point.group(1));
@@ -207,6 +231,9 @@ final class Tidy {
     }
 
     private static Tidied length(String text, Optional<LengthUnit> unit) {
+        if (unit.filter(u -> u == LengthUnit.MM).isPresent() && plain(text)) {
+            return Tidied.as(text);
+        }
         Matcher ended = WITH_UNIT.matcher(text);
         Optional<LengthUnit> own = ended.matches() ? LengthUnit.named(ended.group("unit")) : Optional.empty();
         Tidied number = decimal(spelt(own.isPresent() ? ended.group("number") : text));
@@ -254,8 +281,8 @@ final class Tidy {
         if (EXPONENT.matcher(text).matches()) {
             return Tidied.wrong(text, Text.of("intake.gtin.exponent"));
         }
-        String digits = text.replaceAll("[\\s\\u00A0-]", "");
-        if (!digits.matches("[0-9]{8,14}")) {
+        String digits = NOT_OF_GTINS.matcher(text).replaceAll("");
+        if (!GTINS.matcher(digits).matches()) {
             return Tidied.wrong(text, Text.of("intake.gtin.digits"));
         }
         return switch (digits.length()) {

@@ -16,7 +16,7 @@ final class RawSheet {
     private static final String RELATIONSHIPS = "http://schemas.openxmlformats.org/package/2006/relationships";
     private static final String OFFICE = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 
-    private final Map<String, String> parts = new LinkedHashMap<>();
+    private final Map<String, byte[]> parts = new LinkedHashMap<>();
 
     private RawSheet() {
     }
@@ -24,20 +24,20 @@ final class RawSheet {
     /** One sheet with these rows, as XML. */
     static RawSheet of(String rows) {
         RawSheet sheet = new RawSheet();
-        sheet.parts.put("[Content_Types].xml", "<Types xmlns=\"http://schemas.openxmlformats.org/package/2006/content-types\">"
+        sheet.part("[Content_Types].xml", "<Types xmlns=\"http://schemas.openxmlformats.org/package/2006/content-types\">"
                 + "<Override PartName=\"/xl/workbook.xml\" ContentType=\"application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml\"/>"
                 + "<Override PartName=\"/xl/sharedStrings.xml\" ContentType=\"application/vnd.openxmlformats-officedocument.spreadsheetml.sharedStrings+xml\"/>"
                 + "<Override PartName=\"/xl/styles.xml\" ContentType=\"application/vnd.openxmlformats-officedocument.spreadsheetml.styles+xml\"/></Types>");
-        sheet.parts.put("_rels/.rels", "<Relationships xmlns=\"" + RELATIONSHIPS + "\"><Relationship Id=\"rId1\" Type=\"" + OFFICE
+        sheet.part("_rels/.rels", "<Relationships xmlns=\"" + RELATIONSHIPS + "\"><Relationship Id=\"rId1\" Type=\"" + OFFICE
                 + "/officeDocument\" Target=\"xl/workbook.xml\"/></Relationships>");
-        sheet.parts.put("xl/workbook.xml", "<workbook xmlns=\"" + MAIN + "\" xmlns:r=\"" + OFFICE
+        sheet.part("xl/workbook.xml", "<workbook xmlns=\"" + MAIN + "\" xmlns:r=\"" + OFFICE
                 + "\"><sheets><sheet name=\"List\" sheetId=\"1\" r:id=\"rId1\"/></sheets></workbook>");
-        sheet.parts.put("xl/_rels/workbook.xml.rels", "<Relationships xmlns=\"" + RELATIONSHIPS + "\">"
+        sheet.part("xl/_rels/workbook.xml.rels", "<Relationships xmlns=\"" + RELATIONSHIPS + "\">"
                 + "<Relationship Id=\"rId1\" Type=\"" + OFFICE + "/worksheet\" Target=\"worksheets/sheet1.xml\"/>"
                 + "<Relationship Id=\"rId2\" Type=\"" + OFFICE + "/sharedStrings\" Target=\"/xl/sharedStrings.xml\"/>"
                 + "<Relationship Id=\"rId3\" Type=\"" + OFFICE + "/styles\" Target=\"styles.xml\"/></Relationships>");
-        sheet.parts.put("xl/sharedStrings.xml", "<sst xmlns=\"" + MAIN + "\"/>");
-        sheet.parts.put("xl/styles.xml", "<styleSheet xmlns=\"" + MAIN + "\"><cellXfs><xf numFmtId=\"0\"/></cellXfs></styleSheet>");
+        sheet.part("xl/sharedStrings.xml", "<sst xmlns=\"" + MAIN + "\"/>");
+        sheet.part("xl/styles.xml", "<styleSheet xmlns=\"" + MAIN + "\"><cellXfs><xf numFmtId=\"0\"/></cellXfs></styleSheet>");
         return sheet.part("xl/worksheets/sheet1.xml", worksheet(rows));
     }
 
@@ -59,7 +59,11 @@ final class RawSheet {
     }
 
     RawSheet part(String name, String xml) {
-        parts.put(name, xml);
+        return part(name, xml.getBytes(StandardCharsets.UTF_8));
+    }
+
+    RawSheet part(String name, byte[] bytes) {
+        parts.put(name, bytes);
         return this;
     }
 
@@ -80,9 +84,9 @@ final class RawSheet {
     byte[] bytes() {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
-            for (Map.Entry<String, String> part : parts.entrySet()) {
+            for (Map.Entry<String, byte[]> part : parts.entrySet()) {
                 zip.putNextEntry(new ZipEntry(part.getKey()));
-                zip.write(part.getValue().getBytes(StandardCharsets.UTF_8));
+                zip.write(part.getValue());
                 zip.closeEntry();
             }
         } catch (IOException e) {
