@@ -25,6 +25,9 @@ public final class Intake {
     /** Characters of a value that a fault repeats. */
     private static final int SHOWN = 200;
 
+    /** In place of a mend: the cell's fault has been told already. */
+    private static final String TOLD = "";
+
     private final IntakeFile file;
     private final Kind kind;
     private final Mapping mapping;
@@ -152,9 +155,6 @@ public final class Intake {
         }
     }
 
-    /** In place of a mend: the cell's fault has been told already. */
-    private static final String TOLD = "";
-
     private String cell(SourceRow row, int i, Map<String, String> mends) {
         String column = kind.columns().get(i);
         if (index[i] < 0) {
@@ -231,7 +231,7 @@ public final class Intake {
         }
         Integer earlier = lines.putIfAbsent(cells[i], row.line());
         if (earlier != null) {
-            fault(row, i, Text.of("intake.twice", place(earlier)));
+            fault(row, i, Text.of("intake.twice", file.place(earlier)));
         }
         return earlier == null;
     }
@@ -247,12 +247,8 @@ public final class Intake {
         if (faults.size() < FAULTS_LISTED) {
             String shown = value.strip();
             shown = shown.length() > SHOWN ? shown.substring(0, shown.offsetByCodePoints(0, SHOWN / 2)) + "…" : shown;
-            faults.add(new IntakeFault(row.line(), place(row.line()), column, heading, shown, mend));
+            faults.add(new IntakeFault(row.line(), file.place(row.line()), column, heading, shown, mend));
         }
-    }
-
-    private String place(int line) {
-        return Text.of("intake.place." + file.format().word(), String.valueOf(line));
     }
 
     private void note(String column, String how, int line, String before, String after) {
@@ -264,7 +260,7 @@ public final class Intake {
             String heading = mapping.source(t.column()).map(s -> s instanceof Mapping.Source.Heading h ? h.heading() : "").orElse("");
             int rows = t.rows()[0];
             return new Note(t.column(), heading, rows, t.line(), t.before(), t.after(),
-                    Text.of("intake.note." + t.how(), heading.isEmpty() ? t.column() : heading, rows, place(t.line()), t.before(), t.after()));
+                    Text.of("intake.note." + t.how(), heading.isEmpty() ? t.column() : heading, rows, file.place(t.line()), t.before(), t.after()));
         }).toList();
     }
 }

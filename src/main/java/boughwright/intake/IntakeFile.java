@@ -1,5 +1,6 @@
 package boughwright.intake;
 
+import boughwright.text.Text;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -18,7 +19,6 @@ public final class IntakeFile {
     public static final int PREVIEWED = 20;
 
     private final String name;
-    private final Path stored;
     private final Format format;
     private final RowSource source;
     private final Limits limits;
@@ -29,10 +29,9 @@ public final class IntakeFile {
     private final List<List<String>> preview;
     private final List<String> assumptions;
 
-    IntakeFile(String name, Path stored, Format format, RowSource source, Limits limits, long bytes, char separator, int headingLine,
-            List<String> headings, List<List<String>> preview, List<String> assumptions) {
+    IntakeFile(String name, Format format, RowSource source, Limits limits, long bytes, char separator, int headingLine, List<String> headings,
+            List<List<String>> preview, List<String> assumptions) {
         this.name = name;
-        this.stored = stored;
         this.format = format;
         this.source = source;
         this.limits = limits;
@@ -94,8 +93,9 @@ public final class IntakeFile {
         return assumptions;
     }
 
-    Path stored() {
-        return stored;
+    /** A line of it as a word for people: “Line 7”, “Row 7”, “Product 7”. */
+    String place(int line) {
+        return Text.of("intake.place." + format.word(), String.valueOf(line));
     }
 
     RowSource source() {

@@ -86,7 +86,7 @@ final class Recognition {
                 if (visible.size() > 1) {
                     assumptions.add(Text.of("intake.assumed.sheet", sheet.name()));
                 }
-                return headed(Format.XLSX, source, bytes, ',', new ArrayList<>());
+                return headed(Format.XLSX, source, bytes, ',');
             }
         }
         throw new RefusedFile(Refusal.NO_SHEET);
@@ -105,16 +105,14 @@ final class Recognition {
         if (!assumptions.isEmpty()) {
             throw new RefusedFile(Refusal.BROKEN, Text.of("intake.broken.utf8"));
         }
-        return headed(Format.JSON, JsonSource.of(stored, charset, limits), bytes, ',', new ArrayList<>());
+        return headed(Format.JSON, JsonSource.of(stored, charset, limits), bytes, ',');
     }
 
     private IntakeFile csv(long bytes, Charset charset) throws IOException, RefusedFile {
-        List<SourceRow> first = new ArrayList<>();
-        // What separates is not known yet; a tab at least never stands within a line's own words.
         String heading = firstLine(charset);
         char separator = CsvSource.separatorLine(heading).orElseGet(() -> separator(heading));
         CsvSource source = new CsvSource(stored, charset, separator, limits);
-        IntakeFile file = headed(Format.CSV, source, bytes, separator, first);
+        IntakeFile file = headed(Format.CSV, source, bytes, separator);
         if (file.headings().size() < 2) {
             throw new RefusedFile(Refusal.ONE_COLUMN);
         }
@@ -147,7 +145,8 @@ final class Recognition {
         return tabs > commas && tabs > semicolons ? '\t' : semicolons > commas ? ';' : ',';
     }
 
-    private IntakeFile headed(Format format, RowSource source, long bytes, char separator, List<SourceRow> first) throws IOException, RefusedFile {
+    private IntakeFile headed(Format format, RowSource source, long bytes, char separator) throws IOException, RefusedFile {
+        List<SourceRow> first = new ArrayList<>();
         source.each((row, read) -> {
             first.add(row);
             return first.size() < HEADING_WITHIN + IntakeFile.PREVIEWED;
@@ -165,12 +164,12 @@ final class Recognition {
         if (preview.isEmpty()) {
             throw new RefusedFile(Refusal.NO_ROWS);
         }
-        return new IntakeFile(name, stored, format, source, limits, bytes, separator, first.get(at).line(), headings, preview, assumptions);
+        return new IntakeFile(name, format, source, limits, bytes, separator, first.get(at).line(), headings, preview, assumptions);
     }
 
     private static int heading(List<SourceRow> first) {
         for (int i = 0; i < Math.min(HEADING_WITHIN, first.size()); i++) {
-            if (Arrays.stream(first.get(i).cells()).filter(Names::known).count() >= 2) {
+            if (Arrays.stream(first.get(i).cells()).filter(Names::known).map(Names::plain).distinct().count() >= 2) {
                 return i;
             }
         }

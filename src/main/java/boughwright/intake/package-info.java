@@ -4,9 +4,8 @@
  * file and its mend; the same products as a file; a marked copy of a file with faults; the difference between two shelves.
  *
  * <pre>
- *   stored file ──▶ IntakeFile ──▶ ColumnGuess ──▶ Mapping ──▶ Intake.read ──▶ Delivery ──▶ ShelfDiff
- *                   (or Refused)   (shown, changed, remembered)                  │
- *                                                                                └──▶ MarkedCopy
+ *   stored file ──▶ IntakeFile ──▶ ColumnGuess ──▶ Mapping ──▶ Intake.read ──▶ Delivery ──▶ ShelfUpdate ──▶ ShelfDiff
+ *                   (or Refused)   (shown, changed, remembered)                  └──▶ MarkedCopy
  *   products ──▶ CatalogueFile
  * </pre>
  *
