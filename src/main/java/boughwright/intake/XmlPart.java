@@ -148,7 +148,7 @@ final class XmlPart implements Closeable {
     }
 
     RefusedFile broken() {
-        return new RefusedFile(Refusal.BROKEN, Text.of("intake.broken.xml", name, String.valueOf(Math.max(1, xml.getLocation().getLineNumber()))));
+        return new RefusedFile(Refusal.BROKEN, Text.of("intake.broken.xml", name));
     }
 
     private RefusedFile refused(Exception e) {
@@ -158,7 +158,7 @@ final class XmlPart implements Closeable {
                 return stopped.refused();
             }
         }
-        return xml == null ? new RefusedFile(Refusal.BROKEN, Text.of("intake.broken.xml", name, "1")) : broken();
+        return broken();
     }
 
     @Override

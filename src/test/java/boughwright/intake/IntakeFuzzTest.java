@@ -8,6 +8,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
@@ -23,6 +24,9 @@ class IntakeFuzzTest {
 
     /** Small enough for thousands of files a second, and to be met. */
     private static final Limits LIMITS = new Limits(1_000_000, 500, 60, 500, 3_000_000, 100, 50, 16);
+
+    /** While fuzzing, spreadsheets are written for one file in so many: that takes longer than all the rest. */
+    private static final int SHEETS_ONE_IN = Boolean.getBoolean("jazzer.hooks") ? 16 : 1;
 
     private static Path folder;
 
@@ -83,12 +87,12 @@ class IntakeFuzzTest {
                 mapping = mapping.with(column, file.headings().get(column.length() % file.headings().size()));
             }
             if (Intake.read(file, kind, mapping, LOOKS, USD, Progress.SILENT) instanceof Delivery.Read read) {
-                check(file, read);
+                check(file, read, Math.floorMod(Arrays.hashCode(bytes), SHEETS_ONE_IN) == 0);
             }
         }
     }
 
-    private static void check(IntakeFile file, Delivery.Read read) throws IOException {
+    private static void check(IntakeFile file, Delivery.Read read, boolean sheets) throws IOException {
         require(read.rows().size() <= read.allRows(), "no row is good that is not there");
         require(read.faultless() == (read.rows().size() == read.allRows()), "a row is good or has a fault");
         require(read.faults().size() == Math.min(read.allFaults(), Intake.FAULTS_LISTED), "faults are listed");
@@ -97,11 +101,14 @@ class IntakeFuzzTest {
             require(row.cells().size() == read.kind().columns().size(), "a row has its cells");
         }
         if (!read.products().isEmpty()) {
-            for (Format format : Format.values()) {
+            for (Format format : sheets ? Format.values() : new Format[] {Format.CSV, Format.JSON}) {
                 Path again = Files.write(folder.resolve("again"), IntakeFixture.written(format, read.products()));
                 IntakeFile exported = IntakeFixture.opened(again);
                 require(IntakeFixture.read(exported, Kind.WHOLE).products().equals(read.products()), "what is exported comes back");
             }
+        }
+        if (!sheets && MarkedCopy.format(file) == Format.XLSX) {
+            return;
         }
         ByteArrayOutputStream marked = new ByteArrayOutputStream();
         MarkedCopy.write(file, read.faults(), marked);

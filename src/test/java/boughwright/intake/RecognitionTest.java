@@ -103,6 +103,20 @@ class RecognitionTest {
         assertThat(Recognition.letters(702)).isEqualTo("AAA");
     }
 
+    @Test
+    void lines_may_end_as_any_machine_ends_them() {
+        for (String end : List.of("\n", "\r\n", "\r")) {
+            IntakeFile file = text(String.join(end, "sku,stock", "A,1", "", "B,x", ""));
+            assertThat(file.preview()).containsExactly(List.of("A", "1"), List.of("B", "x"));
+            assertThat(read(file, Kind.STOCK).faults()).extracting(IntakeFault::line).containsExactly(4);
+        }
+    }
+
+    @Test
+    void a_row_of_data_that_says_no_twice_is_no_heading() {
+        assertThat(text("Artikel,aktiv,neu\nA,no,no\n").headings()).containsExactly("Artikel", "aktiv", "neu");
+    }
+
     /** Signatures of OLE 2 and PDF from memory. */
     @Test
     void what_is_no_list_of_products_is_refused_by_name() throws IOException {
