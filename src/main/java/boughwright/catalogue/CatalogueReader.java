@@ -94,7 +94,8 @@ public final class CatalogueReader {
     private static String[] cells(CsvRecords records, CsvRecords.Entry entry, List<String> header, List<CatalogueFault> faults) {
         if (entry.open()) {
             String column = header != null && entry.column() < header.size() ? header.get(entry.column()) : "";
-            faults.add(new CatalogueFault(entry.line(), column, entry.text().lines().findFirst().orElse("").strip(), Text.of("catalogue.open-quote")));
+            faults.add(new CatalogueFault(entry.line(), column, entry.text().lines().findFirst().orElse("").strip(),
+                    Text.of("catalogue.open-quote")));
             return null;
         }
         Optional<String[]> cells = records.cells(entry);

@@ -31,9 +31,10 @@ final class Examples {
     }
 
     static List<Product> of(Currency currency) {
-        Product ball = new Product("EXAMPLE-1", "2000000000015", Text.of("intake.example.ball"), Text.of("intake.example.brand"), Set.of(Role.FILLER_BALL),
-                Family.GOLD, GOLD, Optional.empty(), Texture.SMOOTH, Finish.GLASS, Material.GLASS, Shape.BALL, Optional.empty(), Optional.empty(),
-                Length.ofMillimetres(60), Length.ofMillimetres(0), Optional.empty(), 12, Money.ofCoins(1_500, currency), Level.EVERYDAY, 40,
+        Product ball = new Product("EXAMPLE-1", "2000000000015", Text.of("intake.example.ball"), Text.of("intake.example.brand"),
+                Set.of(Role.FILLER_BALL), Family.GOLD, GOLD, Optional.empty(), Texture.SMOOTH, Finish.GLASS, Material.GLASS, Shape.BALL,
+                Optional.empty(), Optional.empty(), Length.ofMillimetres(60), Length.ofMillimetres(0), Optional.empty(), 12,
+                Money.ofCoins(1_500, currency), Level.EVERYDAY, 40,
                 Text.of("intake.example.shelf"), Set.of(), Set.of(Safety.FRAGILE), Lab.of(GOLD));
         Product ribbon = new Product("EXAMPLE-2", "2000000000022", Text.of("intake.example.ribbon"), "", Set.of(Role.OVERLAY_RIBBON), Family.RED, RED,
                 Optional.of(GOLD), Texture.VELVET, Finish.MATTE, Material.FABRIC, Shape.RIBBON, Optional.of(Pattern.STRIPE), Optional.of(Weave.OPEN),

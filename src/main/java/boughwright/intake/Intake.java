@@ -61,8 +61,8 @@ public final class Intake {
         this.index = new int[kind.columns().size()];
         for (int i = 0; i < index.length; i++) {
             String column = kind.columns().get(i);
-            index[i] = mapping.source(column).map(s -> s instanceof Mapping.Source.Heading h ? file.headings().indexOf(h.heading()) : -1).orElse(-1);
-            units.add(mapping.source(column).flatMap(s -> s instanceof Mapping.Source.Heading h ? h.unit().or(() -> Names.unit(h.heading())) : Optional.empty()));
+            index[i] = mapping.heading(column).map(file.headings()::indexOf).orElse(-1);
+            units.add(mapping.unit(column));
         }
     }
 
@@ -118,8 +118,7 @@ public final class Intake {
     }
 
     private String canonical(String heading) {
-        return kind.columns().stream().filter(c -> mapping.source(c).filter(s -> s instanceof Mapping.Source.Heading h && h.heading().equals(heading)).isPresent())
-                .findFirst().orElse("");
+        return kind.columns().stream().filter(column -> mapping.heading(column).filter(heading::equals).isPresent()).findFirst().orElse("");
     }
 
     /** Whether a line has as many cells as the heading, blank ones at its end aside. */
@@ -149,8 +148,9 @@ public final class Intake {
                 fault(row, column, mend);
             }
         }
-        boolean unique = unique(row, cells, "sku", lineOfSku) & unique(row, cells, "gtin", lineOfGtin);
-        if (read != null && unique && allFaults == before) {
+        twice(row, cells, "sku", lineOfSku);
+        twice(row, cells, "gtin", lineOfGtin);
+        if (read != null && allFaults == before) {
             good.add(read);
         }
     }
@@ -200,8 +200,7 @@ public final class Intake {
             return tidy.cell(column, constant.value(), Optional.empty()).cell();
         }
         if (column.equals("currency")) {
-            return mapping.source("price").flatMap(s -> s instanceof Mapping.Source.Heading h ? Names.currency(h.heading()) : Optional.empty())
-                    .orElse(currency).getCurrencyCode();
+            return mapping.heading("price").flatMap(Names::currency).orElse(currency).getCurrencyCode();
         }
         return "";
     }
@@ -224,16 +223,13 @@ public final class Intake {
         };
     }
 
-    private boolean unique(SourceRow row, String[] cells, String column, Map<String, Integer> lines) {
+    /** A fault when an earlier row, good or not, has the same number. */
+    private void twice(SourceRow row, String[] cells, String column, Map<String, Integer> lines) {
         int i = kind.columns().indexOf(column);
-        if (cells[i].isEmpty()) {
-            return true;
-        }
-        Integer earlier = lines.putIfAbsent(cells[i], row.line());
+        Integer earlier = cells[i].isEmpty() ? null : lines.putIfAbsent(cells[i], row.line());
         if (earlier != null) {
             fault(row, i, Text.of("intake.twice", file.place(earlier)));
         }
-        return earlier == null;
     }
 
     private void fault(SourceRow row, int i, String mend) {
@@ -257,7 +253,7 @@ public final class Intake {
 
     private List<Note> told() {
         return notes.values().stream().map(t -> {
-            String heading = mapping.source(t.column()).map(s -> s instanceof Mapping.Source.Heading h ? h.heading() : "").orElse("");
+            String heading = mapping.heading(t.column()).orElse("");
             int rows = t.rows()[0];
             return new Note(t.column(), heading, rows, t.line(), t.before(), t.after(),
                     Text.of("intake.note." + t.how(), heading.isEmpty() ? t.column() : heading, rows, file.place(t.line()), t.before(), t.after()));

@@ -2,6 +2,7 @@ package boughwright.intake;
 
 import boughwright.text.Text;
 import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
@@ -105,8 +106,8 @@ record JsonSource(Path stored, Charset charset, Limits limits, List<String> head
             throw e.getMessage().contains("depth") ? new RefusedFile(Refusal.JSON_DEPTH, String.valueOf(limits.jsonDepth()))
                     : new RefusedFile(Refusal.TEXT_LENGTH, String.valueOf(Limits.LONGEST_TEXT));
         } catch (JsonProcessingException e) {
-            throw new RefusedFile(Refusal.BROKEN, Text.of("intake.broken.json", e.getLocation() == null ? "1" : String.valueOf(e.getLocation().getLineNr()),
-                    e.getLocation() == null ? "1" : String.valueOf(e.getLocation().getColumnNr())));
+            JsonLocation at = e.getLocation() == null ? JsonLocation.NA : e.getLocation();
+            throw new RefusedFile(Refusal.BROKEN, Text.of("intake.broken.json", String.valueOf(at.getLineNr()), String.valueOf(at.getColumnNr())));
         }
     }
 

@@ -91,6 +91,16 @@ public record Mapping(SortedMap<String, Source> sources) {
         return Optional.ofNullable(sources.get(column));
     }
 
+    /** The heading that fills the column; empty when nothing or a constant does. */
+    public Optional<String> heading(String column) {
+        return sources.get(column) instanceof Source.Heading h ? Optional.of(h.heading()) : Optional.empty();
+    }
+
+    /** The unit of plain numbers in a column of lengths: the one chosen, or else what the heading says. */
+    Optional<LengthUnit> unit(String column) {
+        return sources.get(column) instanceof Source.Heading h ? h.unit().or(() -> Names.unit(h.heading())) : Optional.empty();
+    }
+
     /**
      * Columns that a file of the kind needs and this mapping leaves unused, or takes from a heading that the file has not. One of sku and
      * gtin is enough for stock and prices; when both are missing, sku is named.

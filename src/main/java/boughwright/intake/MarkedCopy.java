@@ -82,7 +82,8 @@ public final class MarkedCopy {
                 String name = i < file.headings().size() ? file.headings().get(i) : "";
                 if (!name.equals(Text.of("intake.mend.heading"))) {
                     cells.add(Formulas.soften(row.cell(i)));
-                    looks.add(heading ? SheetWriter.Look.HEADING : faulty.contains(name) && !name.isEmpty() ? SheetWriter.Look.FAULTY : SheetWriter.Look.PLAIN);
+                    boolean marked = !name.isEmpty() && faulty.contains(name);
+                    looks.add(heading ? SheetWriter.Look.HEADING : marked ? SheetWriter.Look.FAULTY : SheetWriter.Look.PLAIN);
                 }
             }
             cells.add(heading ? Text.of("intake.mend.heading") : faults.stream().map(MarkedCopy::mend).collect(Collectors.joining(" ")));

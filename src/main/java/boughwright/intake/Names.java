@@ -32,11 +32,13 @@ final class Names {
 
     static {
         CatalogueRows.COLUMNS.forEach(column -> means(column, Sureness.EXACT, column));
-        likely("sku", "item number, item no, item #, item code, stock code, article number, article no, article code, part number, part no, product code,"
-                + "product number, product no, product id, style number, style no, sku code, sku number, stock number, stock no");
+        likely("sku", "item number, item no, item #, item code, stock code, article number, article no, article code,"
+                + "part number, part no, product code, product number, product no, product id, style number, style no, sku code,"
+                + "sku number, stock number, stock no");
         guess("sku", "mpn, model, model number, style, code, id, item, number, no, reference, ref");
         likely("gtin", "gtin13, gtin12, gtin14, gtin8, ean, ean13, ean8, ean code, upc, upca, upc code, barcode, bar code, gtin number, ean upc");
-        likely("name", "product name, item name, title, product title, item description, product description name, regulated product name, label name");
+        likely("name", "product name, item name, title, product title, item description, product description name,"
+                + "regulated product name, label name");
         guess("name", "description, product description, short description, product, item, article, desc, label");
         likely("brand", "brand name, brand owner, make");
         guess("brand", "manufacturer, maker, vendor, supplier");
@@ -62,14 +64,17 @@ final class Names {
         likely("watts", "wattage, watt, total watts, w total");
         guess("watts", "power");
         likely("max_run", "maximum run, max connect, max connected, max sets, maximum sets, end to end, max end to end, connectable");
-        likely("pack", "pack size, pack qty, pack quantity, pieces per pack, units per pack, pcs per pack, pieces, pcs, unit count, count per pack, set size");
+        likely("pack", "pack size, pack qty, pack quantity, pieces per pack, units per pack, pcs per pack, pieces, pcs,"
+                + "unit count, count per pack, set size");
         guess("pack", "case pack, inner pack, unit, units, count, quantity per pack, number of items");
-        likely("price", "offers price, retail price, selling price, sell price, sales price, unit price, list price, rrp, msrp, srp, retail, offer price");
+        likely("price", "offers price, retail price, selling price, sell price, sales price, unit price, list price,"
+                + "rrp, msrp, srp, retail, offer price");
         guess("price", "amount, our price, price each, each");
         likely("currency", "price currency, offers price currency, currency code, iso currency");
         likely("level", "price level, price tier, tier");
         guess("level", "grade, quality, range");
-        likely("stock", "inventory level, offers inventory level, inventory, qty on hand, quantity on hand, on hand, stock on hand, soh, stock level, stock qty,"
+        likely("stock", "inventory level, offers inventory level, inventory, qty on hand, quantity on hand, on hand,"
+                + "stock on hand, soh, stock level, stock qty,"
                 + "stock quantity, in stock qty, qty in stock, quantity in stock, qoh, oh");
         guess("stock", "qty, quantity, available, in stock, on shelf, balance");
         likely("shelf", "bin, bin location, location, shelf location, aisle, bin no, bin number");
@@ -164,8 +169,8 @@ final class Names {
                         column.endsWith("_mm") ? unit(candidate.heading()) : Optional.empty()));
             }
         }
-        return kind.columns().stream().map(column -> found.getOrDefault(column, new ColumnGuess(column, Optional.empty(), Sureness.NONE, Optional.empty())))
-                .toList();
+        return kind.columns().stream()
+                .map(column -> found.getOrDefault(column, new ColumnGuess(column, Optional.empty(), Sureness.NONE, Optional.empty()))).toList();
     }
 
     /** A column of colour words rather than of codes is the colour family. */

@@ -51,14 +51,16 @@ public record ShelfUpdate(List<Product> after, List<IntakeFault> unknown) {
     }
 
     private static IntakeFault fault(IntakeFile file, Mapping mapping, GoodRow row, String column, String mend) {
-        String heading = mapping.source(column).map(s -> s instanceof Mapping.Source.Heading h ? h.heading() : "").orElse("");
-        return new IntakeFault(row.line(), file.place(row.line()), column, heading, row.cells().get(column.equals("sku") ? 0 : 1), mend);
+        String value = row.cells().get(column.equals("sku") ? 0 : 1);
+        return new IntakeFault(row.line(), file.place(row.line()), column, mapping.heading(column).orElse(""), value, mend);
     }
 
     private static Product updated(Product p, GoodRow row) {
         int stock = row instanceof GoodRow.Stock s ? s.stock() : p.stock();
         Money price = row instanceof GoodRow.Price s ? s.price() : p.price();
-        return new Product(p.sku(), p.gtin(), p.name(), p.brand(), p.roles(), p.family(), p.colour(), p.secondColour(), p.texture(), p.finish(), p.material(),
-                p.shape(), p.pattern(), p.weave(), p.width(), p.length(), p.lights(), p.pack(), price, p.level(), stock, p.shelf(), p.looks(), p.safety(), p.lab());
+        return new Product(p.sku(), p.gtin(), p.name(), p.brand(), p.roles(), p.family(), p.colour(), p.secondColour(), p.texture(), p.finish(),
+                p.material(), p.shape(), p.pattern(), p.weave(), p.width(), p.length(), p.lights(), p.pack(), price, p.level(), stock,
+                p.shelf(), p.looks(),
+                p.safety(), p.lab());
     }
 }

@@ -185,7 +185,7 @@ final class Tidy {
         }
         boolean decimals = currency.getDefaultFractionDigits() > 0;
         if (currency.getDefaultFractionDigits() < 3 && IN_DOUBT.matcher(bare).matches()) {
-            return decimals ? Tidied.wrong(text, inDoubt(bare)) : bare.indexOf(',') > 0 ? Tidied.told(bare.replace(",", ""), "number") : Tidied.as(text);
+            return decimals || bare.indexOf(',') < 0 ? Tidied.wrong(text, inDoubt(bare)) : Tidied.told(bare.replace(",", ""), "number");
         }
         Tidied number = decimal(bare);
         return number.how().isEmpty() && !bare.equals(text) && Character.isDigit(bare.charAt(0))

@@ -51,8 +51,8 @@ final class XlsxPackage implements Closeable {
                 throw new RefusedFile(Refusal.PACKED_PARTS, String.valueOf(limits.packedParts()));
             }
             zip.stream().forEach(entry -> parts.putIfAbsent(entry.getName().toLowerCase(Locale.ROOT), entry));
-            String book = relationships("").entrySet().stream().filter(r -> r.getKey().endsWith("/officeDocument")).map(Map.Entry::getValue).findFirst()
-                    .filter(part -> !part.endsWith(".bin")).orElseThrow(() -> new RefusedFile(Refusal.OTHER_ARCHIVE));
+            String book = relationships("").entrySet().stream().filter(r -> r.getKey().endsWith("/officeDocument")).map(Map.Entry::getValue)
+                    .findFirst().filter(part -> !part.endsWith(".bin")).orElseThrow(() -> new RefusedFile(Refusal.OTHER_ARCHIVE));
             relationships(book).forEach((type, target) -> {
                 shared = type.endsWith("/sharedStrings") ? target : shared;
                 styles = type.endsWith("/styles") ? target : styles;

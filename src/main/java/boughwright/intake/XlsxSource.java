@@ -38,8 +38,8 @@ record XlsxSource(Path stored, Limits limits, String part) implements RowSource 
     /** 31 December 9999, the last day that a spreadsheet knows. */
     private static final int LAST_DAY = 2_958_465;
     /** Number formats of dates and times that need no description of their own (ECMA-376 part 1, 18.8.30). */
-    private static final Set<Integer> DATES = new TreeSet<>(List.of(14, 15, 16, 17, 18, 19, 20, 21, 22, 27, 28, 29, 30, 31, 32, 33, 34, 35, 36, 45, 46, 47, 50,
-            51, 52, 53, 54, 55, 56, 57, 58));
+    private static final Set<Integer> DATES = new TreeSet<>(List.of(14, 15, 16, 17, 18, 19, 20, 21, 22, 27, 28, 29, 30, 31, 32, 33, 34, 35, 36,
+            45, 46, 47, 50, 51, 52, 53, 54, 55, 56, 57, 58));
     private static final Pattern NOT_OF_A_DATE = Pattern.compile("\"[^\"]*\"|\\[[^\\]]*\\]|\\\\.|_.|\\*.|(?i:general)");
     private static final Pattern OF_A_DATE = Pattern.compile("[dmyhsDMYHS]");
 

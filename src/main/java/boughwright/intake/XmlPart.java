@@ -21,6 +21,7 @@ import javax.xml.stream.XMLStreamReader;
  */
 final class XmlPart implements Closeable {
 
+    private static final Set<Integer> TEXTS = Set.of(XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA, XMLStreamConstants.SPACE);
     private static final int DEEPEST = 64;
     /** Names of elements and attributes, which a parser keeps; a sheet has some dozens. */
     private static final int MOST_NAMES = 1_000;
@@ -134,7 +135,7 @@ final class XmlPart implements Closeable {
                     depth--;
                     open--;
                     reading = Math.max(0, reading - 1);
-                } else if (reading == 0 && (event == XMLStreamConstants.CHARACTERS || event == XMLStreamConstants.CDATA || event == XMLStreamConstants.SPACE)) {
+                } else if (reading == 0 && TEXTS.contains(event)) {
                     text.append(xml.getText());
                     if (text.length() > Limits.LONGEST_TEXT) {
                         throw new RefusedFile(Refusal.TEXT_LENGTH, String.valueOf(Limits.LONGEST_TEXT));

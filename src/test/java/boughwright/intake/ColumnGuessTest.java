@@ -50,8 +50,10 @@ class ColumnGuessTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"sku, Item No., LIKELY", "sku, Item #, LIKELY", "gtin, EAN, LIKELY", "gtin, UPC, LIKELY", "gtin, Barcode, LIKELY", "name, Description, GUESS",
-        "stock, Qty on Hand, LIKELY", "stock, Qty, GUESS", "shelf, Bin, LIKELY", "price, Price (USD), LIKELY", "price, Retail Price, LIKELY", "roles, Category, GUESS",
+    @CsvSource({"sku, Item No., LIKELY", "sku, Item #, LIKELY", "gtin, EAN, LIKELY", "gtin, UPC, LIKELY", "gtin, Barcode, LIKELY",
+            "name, Description, GUESS",
+        "stock, Qty on Hand, LIKELY", "stock, Qty, GUESS", "shelf, Bin, LIKELY", "price, Price (USD), LIKELY", "price, Retail Price, LIKELY",
+        "roles, Category, GUESS",
         "pack, Pack Size, LIKELY", "width_mm, Diameter, LIKELY", "width_mm, Size, GUESS", "length_mm, Height, GUESS", "length_mm, Depth, GUESS"})
     void words_of_the_trade_are_known(String column, String heading, Sureness sureness) {
         assertThat(guess(column, heading + ",x9")).satisfies(g -> {
@@ -61,7 +63,8 @@ class ColumnGuessTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"width_mm, width (cm), CM", "width_mm, Width in, IN", "width_mm, Dia. mm, MM", "length_mm, Length [ft], FT", "length_mm, length_m, M"})
+    @CsvSource({"width_mm, width (cm), CM", "width_mm, Width in, IN", "width_mm, Dia. mm, MM", "length_mm, Length [ft], FT",
+            "length_mm, length_m, M"})
     void a_unit_in_a_heading_is_understood(String column, String heading, LengthUnit unit) {
         assertThat(guess(column, heading + ",x9").unit()).contains(unit);
     }

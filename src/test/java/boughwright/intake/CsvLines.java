@@ -7,8 +7,8 @@ import java.util.List;
 /** A good ball as the one line of a file, to be spoiled. */
 final class CsvLines {
 
-    private static final List<String> BALL = List.of("BL-1", "6291041500213", "Silver bauble", "filler-ball", "silver", "#bcbec2", "", "smooth", "satin",
-            "shatterproof", "ball", "", "", "60", "", "", "", "", "12", "17.75", "USD", "fine", "54", "B1-2", "frost-fair", "", "Larkspur");
+    private static final List<String> BALL = List.of("BL-1", "6291041500213", "Silver bauble", "filler-ball", "silver", "#bcbec2", "", "smooth",
+            "satin", "shatterproof", "ball", "", "", "60", "", "", "", "", "12", "17.75", "USD", "fine", "54", "B1-2", "frost-fair", "", "Larkspur");
 
     private CsvLines() {
     }

@@ -14,7 +14,8 @@ class FormulasTest {
     private static final String CHARACTERS = "=+-@\t\r\n,;'\" a\u0000＝＠";
 
     @ParameterizedTest
-    @ValueSource(strings = {"=cmd|' /C calc'!A0", "+1+1", "-2+3", "@SUM(1+1)*cmd|' /C calc'!A0", "\t=1", "\r=1", "=HYPERLINK(\"http://loopback\")", "＝1+1", "\u0000=1"})
+    @ValueSource(strings = {"=cmd|' /C calc'!A0", "+1+1", "-2+3", "@SUM(1+1)*cmd|' /C calc'!A0", "\t=1", "\r=1",
+            "=HYPERLINK(\"http://loopback\")", "＝1+1", "\u0000=1"})
     void text_that_begins_a_formula_gets_an_apostrophe_and_loses_it_again(String text) {
         assertThat(Formulas.harden(text)).startsWith("'");
         assertThat(Formulas.soften(Formulas.harden(text))).isEqualTo(text);

@@ -63,7 +63,8 @@ class IntakeFuzzTest {
     /** The sheet within a sound package, since few changes to packed bytes leave anything to unpack. */
     @FuzzTest(maxDuration = "3m")
     void a_sheet_is_read_or_refused(byte[] bytes) throws IOException {
-        bring(RawSheet.of("").shared("<t>sku</t>", "<t>stock</t>").styles("<cellXfs><xf/><xf numFmtId=\"14\"/></cellXfs>").part("xl/worksheets/sheet1.xml", bytes).bytes());
+        bring(RawSheet.of("").shared("<t>sku</t>", "<t>stock</t>").styles("<cellXfs><xf/><xf numFmtId=\"14\"/></cellXfs>")
+                .part("xl/worksheets/sheet1.xml", bytes).bytes());
     }
 
     /** Strings, formats and sheets of a sound package. */

@@ -127,8 +127,8 @@ final class IntakeMeasurements {
         }
         long first = millis[0];
         Arrays.sort(millis);
-        System.out.printf("%s: first %d ms, median %d ms, most %d ms, at least %d ms of one core, heap at its peak %d MB%n", what, first, millis[RUNS / 2],
-                millis[RUNS - 1], busy, peak >> 20);
+        System.out.printf("%s: first %d ms, median %d ms, most %d ms, at least %d ms of one core, heap at its peak %d MB%n",
+                what, first, millis[RUNS / 2], millis[RUNS - 1], busy, peak >> 20);
     }
 
     private static Stream<MemoryPoolMXBean> heap() {

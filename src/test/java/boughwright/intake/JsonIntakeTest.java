@@ -49,7 +49,8 @@ class JsonIntakeTest {
 
     private static Schema schema() throws IOException {
         String text = Files.readString(Path.of("docs/catalogue.schema.json"));
-        return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12, builder -> builder.schemas(Map.of("urn:boughwright:schema:catalogue", text)))
+        return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12,
+                builder -> builder.schemas(Map.of("urn:boughwright:schema:catalogue", text)))
                 .getSchema(SchemaLocation.of("urn:boughwright:schema:catalogue"));
     }
 
@@ -63,7 +64,8 @@ class JsonIntakeTest {
             assertThat(p.stock()).isEqualTo(54);
             assertThat(p.price().show()).isEqualTo("$17.75");
         });
-        assertThat(read(json("{\"shop\": {\"products\": 1}, \"products\": [" + BALL + "], \"more\": []}"), Kind.WHOLE).products()).isEqualTo(read.products());
+        assertThat(read(json("{\"shop\": {\"products\": 1}, \"products\": [" + BALL + "], \"more\": []}"), Kind.WHOLE).products())
+                .isEqualTo(read.products());
     }
 
     @Test
@@ -113,7 +115,8 @@ class JsonIntakeTest {
                 Word.words(Traits.Pattern.class), "weave", Word.words(Traits.Weave.class), "level", Word.words(Traits.Level.class));
         words.forEach((field, all) -> assertThat(texts(product.at("/" + field + "/enum"))).as(field).isEqualTo(all));
         assertThat(texts(product.at("/safety/items/enum"))).isEqualTo(Word.words(Traits.Safety.class));
-        assertThat(texts(product.at("/roles/items/enum"))).containsExactlyInAnyOrderElementsOf(Arrays.stream(Role.values()).filter(Role::bought).map(Word::word).toList());
+        assertThat(texts(product.at("/roles/items/enum"))).containsExactlyInAnyOrderElementsOf(Arrays.stream(Role.values()).filter(Role::bought)
+                .map(Word::word).toList());
     }
 
     private static List<String> texts(JsonNode list) {

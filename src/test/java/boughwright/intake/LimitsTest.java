@@ -56,7 +56,8 @@ class LimitsTest {
         assertRefused(read("sku,stock\n" + csv), Refusal.ROWS, "10 rows");
         String json = IntStream.range(0, 11).mapToObj(i -> "{\"sku\": \"A-" + i + "\", \"stock\": 1}").collect(Collectors.joining(","));
         assertRefused(read("[" + json + "]"), Refusal.ROWS, "10 rows");
-        String rows = IntStream.range(0, 12).mapToObj(i -> RawSheet.row(i + 1, i == 0 ? "sku" : "A-" + i, i == 0 ? "stock" : "1")).collect(Collectors.joining());
+        String rows = IntStream.range(0, 12).mapToObj(i -> RawSheet.row(i + 1, i == 0 ? "sku" : "A-" + i, i == 0 ? "stock" : "1"))
+                .collect(Collectors.joining());
         assertRefused(read(RawSheet.of(rows).bytes(), SMALL), Refusal.ROWS, "10 rows");
         assertThat(read("sku,stock\n" + csv.lines().limit(10).collect(Collectors.joining("\n")))).isInstanceOf(Delivery.Read.class);
     }
@@ -95,7 +96,8 @@ class LimitsTest {
 
     @Test
     void a_spreadsheet_that_unpacks_to_too_much() {
-        assertRefused(read(RawSheet.of(RawSheet.row(1, "sku", "stock") + "<row r=\"2\"/>".repeat(30_000)).bytes(), SMALL), Refusal.UNPACKED_SIZE, "MB");
+        assertRefused(read(RawSheet.of(RawSheet.row(1, "sku", "stock") + "<row r=\"2\"/>".repeat(30_000)).bytes(), SMALL),
+                Refusal.UNPACKED_SIZE, "MB");
     }
 
     @Test

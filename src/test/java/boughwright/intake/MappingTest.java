@@ -31,7 +31,8 @@ class MappingTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "[]", "null", "7", "{", "{\"sku\": 1}", "{\"sku\": {}}", "{\"sku\": {\"heading\": 1}}", "{\"moon\": {\"heading\": \"x\"}}",
+    @ValueSource(strings = {"", "[]", "null", "7", "{", "{\"sku\": 1}", "{\"sku\": {}}", "{\"sku\": {\"heading\": 1}}",
+            "{\"moon\": {\"heading\": \"x\"}}",
         "{\"sku\": {\"heading\": \"x\", \"constant\": \"y\"}}"})
     void any_other_text_is_no_mapping(String text) {
         assertThat(Mapping.read(text)).isEmpty();
@@ -46,7 +47,8 @@ class MappingTest {
     void files_with_the_same_headings_have_the_same_signature_and_others_another() {
         String signature = Mapping.signature(List.of("Item No.", "Qty"));
         assertThat(signature).matches("[0-9a-f]{64}").isEqualTo(Mapping.signature(List.of("qty", "item_no")));
-        assertThat(signature).isNotEqualTo(Mapping.signature(List.of("Item No.", "Qty", "Price"))).isNotEqualTo(Mapping.signature(List.of("Item No Qty")));
+        assertThat(signature).isNotEqualTo(Mapping.signature(List.of("Item No.", "Qty", "Price")))
+                .isNotEqualTo(Mapping.signature(List.of("Item No Qty")));
     }
 
     @Test
@@ -55,7 +57,8 @@ class MappingTest {
         assertThat(Mapping.empty().missing(Kind.STOCK, headings)).containsExactly("sku", "stock");
         assertThat(Mapping.empty().with("gtin", "code").with("stock", "qty").missing(Kind.STOCK, headings)).isEmpty();
         assertThat(Mapping.empty().with("sku", "code").with("price", "gone").missing(Kind.PRICE, headings)).containsExactly("price");
-        assertThat(Mapping.empty().withConstant("level", "fine").missing(Kind.WHOLE, headings)).contains("roles", "shelf").doesNotContain("level", "looks", "brand");
+        assertThat(Mapping.empty().withConstant("level", "fine").missing(Kind.WHOLE, headings)).contains("roles", "shelf")
+                .doesNotContain("level", "looks", "brand");
     }
 
     @Test

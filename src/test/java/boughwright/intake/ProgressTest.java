@@ -25,9 +25,10 @@ class ProgressTest {
     private IntakeFile file(Format format) {
         return opened(stored(folder, switch (format) {
             case CSV -> ("sku,stock\n" + IntStream.range(0, ROWS).mapToObj(i -> "A-" + i + ",1\n").collect(Collectors.joining())).getBytes();
-            case JSON -> IntStream.range(0, ROWS).mapToObj(i -> "{\"sku\": \"A-" + i + "\", \"stock\": 1}").collect(Collectors.joining(",", "[", "]")).getBytes();
-            case XLSX -> RawSheet.of(RawSheet.row(1, "sku", "stock") + IntStream.range(0, ROWS).mapToObj(i -> RawSheet.row(i + 2, "A-" + i, "1")).collect(Collectors.joining()))
-                    .bytes();
+            case JSON -> IntStream.range(0, ROWS).mapToObj(i -> "{\"sku\": \"A-" + i + "\", \"stock\": 1}")
+                    .collect(Collectors.joining(",", "[", "]")).getBytes();
+            case XLSX -> RawSheet.of(RawSheet.row(1, "sku", "stock")
+                    + IntStream.range(0, ROWS).mapToObj(i -> RawSheet.row(i + 2, "A-" + i, "1")).collect(Collectors.joining())).bytes();
         }));
     }
 

@@ -49,7 +49,8 @@ final class RawSheet {
     static String row(int number, String... cells) {
         StringBuilder row = new StringBuilder("<row r=\"" + number + "\">");
         for (int i = 0; i < cells.length; i++) {
-            row.append("<c r=\"").append(Recognition.letters(i)).append(number).append("\" t=\"inlineStr\"><is><t>").append(escaped(cells[i])).append("</t></is></c>");
+            row.append("<c r=\"").append(Recognition.letters(i)).append(number).append("\" t=\"inlineStr\"><is><t>").append(escaped(cells[i]))
+                    .append("</t></is></c>");
         }
         return row.append("</row>").toString();
     }

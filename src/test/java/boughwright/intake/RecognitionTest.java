@@ -58,7 +58,8 @@ class RecognitionTest {
 
     @Test
     void a_separator_within_quotes_or_named_by_a_first_line_of_its_own_is_understood() {
-        assertThat(text("sku;\"price, net, per pack, USD\";stock\nA;1,50;2\n").headings()).containsExactly("sku", "price, net, per pack, USD", "stock");
+        assertThat(text("sku;\"price, net, per pack, USD\";stock\nA;1,50;2\n").headings())
+                .containsExactly("sku", "price, net, per pack, USD", "stock");
         assertThat(text("sep=;\r\nsku;stock\r\nA,1;2\r\n").preview()).containsExactly(List.of("A,1", "2"));
     }
 
@@ -124,7 +125,8 @@ class RecognitionTest {
         assertThat(why(" \r\n\n ")).isEqualTo(Refusal.EMPTY);
         assertThat(why("\uFEFF")).isEqualTo(Refusal.EMPTY);
         assertThat(why("[]")).isEqualTo(Refusal.EMPTY);
-        assertThat(why(new byte[] {(byte) 0xD0, (byte) 0xCF, 0x11, (byte) 0xE0, (byte) 0xA1, (byte) 0xB1, 0x1A, (byte) 0xE1, 0, 0})).isEqualTo(Refusal.OLD_SPREADSHEET);
+        assertThat(why(new byte[] {(byte) 0xD0, (byte) 0xCF, 0x11, (byte) 0xE0, (byte) 0xA1, (byte) 0xB1, 0x1A, (byte) 0xE1, 0, 0}))
+                .isEqualTo(Refusal.OLD_SPREADSHEET);
         assertThat(why("%PDF-1.7\n")).isEqualTo(Refusal.UNKNOWN);
         assertThat(why("<html><table><tr><td>sku</td></tr></table></html>")).isEqualTo(Refusal.UNKNOWN);
         assertThat(why(new byte[] {'s', 'k', 'u', ',', 0, 'x'})).isEqualTo(Refusal.UNKNOWN);

@@ -35,15 +35,18 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 class RoundTripTest {
 
-    private static final List<String> HOSTILE = List.of("=cmd|' /C calc'!A0", "+1", "-1", "@SUM(1)", "'=1", "''", "a\"b", "\"", "\"\"quoted\"\"", "a,b;c\td", "a\nb", "a\r\nb",
-            "a\rb", "x;=1+1", "x,-1", "é½—€ 漢字 🎄", "<b>&amp;</b>", "]]>", "_x0041_", "{\"a\": [1]}", "\\", "null", "sep=;", "0012", "1E5", "TRUE", "#N/A", "2025-03-04",
+    private static final List<String> HOSTILE = List.of("=cmd|' /C calc'!A0", "+1", "-1", "@SUM(1)", "'=1", "''", "a\"b", "\"",
+            "\"\"quoted\"\"", "a,b;c\td", "a\nb", "a\r\nb",
+            "a\rb", "x;=1+1", "x,-1", "é½—€ 漢字 🎄", "<b>&amp;</b>", "]]>", "_x0041_", "{\"a\": [1]}", "\\", "null", "sep=;", "0012", "1E5",
+            "TRUE", "#N/A", "2025-03-04",
             "a\u00A0b", "a  b", "＝1");
 
     @TempDir
     Path folder;
 
     private static Product named(Product p, String sku, String text) {
-        return new Product(sku, p.gtin(), text, text, p.roles(), p.family(), p.colour(), p.secondColour(), p.texture(), p.finish(), p.material(), p.shape(), p.pattern(),
+        return new Product(sku, p.gtin(), text, text, p.roles(), p.family(), p.colour(), p.secondColour(), p.texture(), p.finish(),
+                p.material(), p.shape(), p.pattern(),
                 p.weave(), p.width(), p.length(), p.lights(), p.pack(), p.price(), p.level(), p.stock(), text, p.looks(), p.safety(), p.lab());
     }
 
@@ -108,7 +111,8 @@ class RoundTripTest {
             assertThat(all.get(1).getCellText(2)).isEqualTo("'=1+1");
             assertThat(all.get(1).getCell(1).getType()).as("thirteen digits would be shown with an exponent").isEqualTo(CellType.STRING);
             assertThat(all.get(2).getCell(CatalogueRows.COLUMNS.indexOf("price")).getType()).isEqualTo(CellType.NUMBER);
-            assertThat(all.get(2).getCell(CatalogueRows.COLUMNS.indexOf("stock")).asNumber()).isEqualByComparingTo(String.valueOf(season().get(1).stock()));
+            assertThat(all.get(2).getCell(CatalogueRows.COLUMNS.indexOf("stock")).asNumber())
+                    .isEqualByComparingTo(String.valueOf(season().get(1).stock()));
         }
     }
 

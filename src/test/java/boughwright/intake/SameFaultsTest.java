@@ -90,10 +90,12 @@ class SameFaultsTest {
     @Test
     void a_fault_names_the_heading_of_the_file_beside_our_own_column() {
         IntakeFile file = opened(stored(folder, "Item No.;EAN;Qty on hand\nA-1;6291041500214;\n;;5\nA-1;;3\n"));
-        assertThat(read(file, Kind.STOCK).faults()).extracting(IntakeFault::place, IntakeFault::column, IntakeFault::heading, IntakeFault::value).containsExactly(
+        assertThat(read(file, Kind.STOCK).faults()).extracting(IntakeFault::place, IntakeFault::column, IntakeFault::heading, IntakeFault::value)
+                .containsExactly(
                 tuple("Line 2", "gtin", "EAN", "6291041500214"), tuple("Line 2", "stock", "Qty on hand", ""), tuple("Line 3", "sku", "Item No.", ""),
                 tuple("Line 4", "sku", "Item No.", "A-1"));
-        assertThat(read(file, Kind.STOCK).faults().get(0).sentence()).isEqualTo("Line 2, EAN: “6291041500214”. The last digit should be 3. Compare it with the bar code.");
+        assertThat(read(file, Kind.STOCK).faults().get(0).sentence())
+                .isEqualTo("Line 2, EAN: “6291041500214”. The last digit should be 3. Compare it with the bar code.");
         assertThat(read(file, Kind.STOCK).faults().get(3).mend()).contains("Line 2");
     }
 
@@ -101,7 +103,8 @@ class SameFaultsTest {
     void a_quote_that_never_closes_is_told_with_the_heading_where_it_opens_and_later_lines_are_read() {
         IntakeFile file = opened(stored(folder, "sku\tstock\nA-1\t\"4\nB-1\t5\nC 2\" ball\t6\n"));
         Delivery.Read read = read(file, Kind.STOCK);
-        assertThat(read.faults()).extracting(IntakeFault::line, IntakeFault::column, IntakeFault::heading).containsExactly(tuple(2, "stock", "stock"));
+        assertThat(read.faults()).extracting(IntakeFault::line, IntakeFault::column, IntakeFault::heading)
+                .containsExactly(tuple(2, "stock", "stock"));
         assertThat(read.rows()).containsExactly(new GoodRow.Stock(3, "B-1", "", 5), new GoodRow.Stock(4, "C 2\" ball", "", 6));
     }
 

@@ -25,7 +25,8 @@ class ShelfDiffTest {
         for (int i = 0; i < changes.length; i += 2) {
             cells.set(CatalogueRows.COLUMNS.indexOf(changes[i]), changes[i + 1]);
         }
-        return new CatalogueRows(IntakeFixture.LOOKS, IntakeFixture.USD).product(1, CatalogueRows.COLUMNS, cells.toArray(String[]::new), new ArrayList<>()).orElseThrow();
+        return new CatalogueRows(IntakeFixture.LOOKS, IntakeFixture.USD).product(1, CatalogueRows.COLUMNS, cells.toArray(String[]::new),
+                new ArrayList<>()).orElseThrow();
     }
 
     @Test
@@ -56,7 +57,8 @@ class ShelfDiffTest {
         assertThat(diff.changed()).singleElement().satisfies(change -> {
             assertThat(change.sku()).isEqualTo(season.get(5).sku());
             assertThat(change.cells()).extracting(ShelfChange.Cell::column, ShelfChange.Cell::before, ShelfChange.Cell::after).containsExactly(
-                    tuple("stock", String.valueOf(season.get(5).stock()), "3"), tuple("shelf", season.get(5).shelf(), "Z9-1"), tuple("brand", "", "Larkspur"));
+                    tuple("stock", String.valueOf(season.get(5).stock()), "3"), tuple("shelf", season.get(5).shelf(), "Z9-1"),
+                    tuple("brand", "", "Larkspur"));
         });
         assertThat(ShelfDiff.between(after, season).added()).containsExactly(first);
     }

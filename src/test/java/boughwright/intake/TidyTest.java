@@ -46,7 +46,8 @@ class TidyTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"54|54", "54.0|54", "1,200|1200", "12,345,678|12345678", "1 200|1200", "1.200|1.200", "7.5|7.5", "1,20|1,20", "-3|-3",
+    @CsvSource(delimiter = '|', value = {"54|54", "54.0|54", "1,200|1200", "12,345,678|12345678", "1 200|1200", "1.200|1.200", "7.5|7.5",
+            "1,20|1,20", "-3|-3",
         "many|many"})
     void whole_numbers_lose_what_parts_their_thousands_and_an_empty_fraction(String text, String whole) {
         assertThat(tidied("stock", text).cell()).isEqualTo(whole);
@@ -54,7 +55,8 @@ class TidyTest {
 
     /** The inch is exactly 25.4 mm and the foot 304.8 mm (international yard and pound agreement, 1959): 2 3/8 in = 60.325 mm, 10 yd = 9144 mm. */
     @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '§', value = {"60 mm|60", "6 cm|60", "6,5 cm|65", "0.06 m|60", "2.5 in|63.5", "2.5in.|63.5", "2 3/8 in|60.325", "2-3/8\"|60.325",
+    @CsvSource(delimiter = '|', quoteCharacter = '§', value = {"60 mm|60", "6 cm|60", "6,5 cm|65", "0.06 m|60", "2.5 in|63.5", "2.5in.|63.5",
+            "2 3/8 in|60.325", "2-3/8\"|60.325",
         "3½ in|88.9", "½\"|12.7", "3/4 inch|19.05", "10 yd|9144", "30 ft|9144", "30'|9144", "2⅜ in|60.325"})
     void a_length_with_its_own_unit_is_turned_into_millimetres(String text, String millimetres) {
         assertThat(tidied("width_mm", text).cell()).isEqualTo(millimetres);
@@ -75,7 +77,8 @@ class TidyTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"family|Burgundy|burgundy", "shape|Berry Spray|berry-spray", "shape|berry_spray|berry-spray", "level|FINE|fine",
+    @CsvSource(delimiter = '|', value = {"family|Burgundy|burgundy", "shape|Berry Spray|berry-spray", "shape|berry_spray|berry-spray",
+            "level|FINE|fine",
         "roles|filler-ball feature-ornament|filler-ball feature-ornament", "roles|Filler ball, Feature ornament|filler-ball feature-ornament",
         "safety|fragile; small parts;|fragile small-parts", "looks|woodland/frost fair|woodland frost-fair", "roles|spray spray|spray",
         "colour|B5713A|#b5713a", "colour|#b73|#bb7733", "colour|gold|gold", "currency|usd|USD", "currency|$|USD", "watts|5 W|5", "watts|40,8|40.8",

@@ -24,7 +24,8 @@ class XlsxCellsTest {
     Path folder;
 
     private IntakeFile sheet(String cells) {
-        return opened(stored(folder, RawSheet.of(HEADING + "<row r=\"2\">" + cells + "</row>").shared("<t>first</t>", "<r><t>rich </t></r><r><t>text</t></r>",
+        return opened(stored(folder, RawSheet.of(HEADING + "<row r=\"2\">" + cells + "</row>").shared("<t>first</t>",
+                "<r><t>rich </t></r><r><t>text</t></r>",
                 "<t>漢字</t><rPh sb=\"0\" eb=\"2\"><t>かんじ</t></rPh>").styles("<numFmts><numFmt numFmtId=\"164\" formatCode=\"d\\-mmm;@\"/>"
                 + "<numFmt numFmtId=\"165\" formatCode=\"0.00&quot; dm&quot;\"/></numFmts><cellStyleXfs><xf numFmtId=\"14\"/></cellStyleXfs><cellXfs><xf numFmtId=\"0\"/>"
                 + "<xf numFmtId=\"14\"/><xf numFmtId=\"164\"/><xf numFmtId=\"165\"/></cellXfs>").bytes()));
@@ -45,7 +46,8 @@ class XlsxCellsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"54, 54", "54.0, 54", "17.750000000000004, 17.75", "6.291041500213E12, 6291041500213", "1.6291041500210E+13, 16291041500210", "1E-3, 0.001",
+    @CsvSource({"54, 54", "54.0, 54", "17.750000000000004, 17.75", "6.291041500213E12, 6291041500213", "1.6291041500210E+13, 16291041500210",
+            "1E-3, 0.001",
         "0.1, 0.1", "-3, -3", "0, 0", "1E300, 1E300", "1E999999999, 1E999999999", "12abc, 12abc"})
     void numbers_come_as_plain_decimals_of_the_digits_that_are_shown(String stored, String plain) {
         assertThat(text("<c r=\"A2\"><v>" + stored + "</v></c>")).isEqualTo(plain);
@@ -77,7 +79,8 @@ class XlsxCellsTest {
 
     /** Serial 45720 is 4 March 2025, and 61 is 1 March 1900 (Microsoft, "Differences between the 1900 and the 1904 date system", from memory). */
     @ParameterizedTest
-    @CsvSource({"1, 45720, 2025-03-04", "2, 45720, 2025-03-04", "1, 61, 1900-03-01", "1, 59, 1900-02-28", "1, 45720.25, 2025-03-04 06:00", "3, 45720, 45720",
+    @CsvSource({"1, 45720, 2025-03-04", "2, 45720, 2025-03-04", "1, 61, 1900-03-01", "1, 59, 1900-02-28", "1, 45720.25, 2025-03-04 06:00",
+            "3, 45720, 45720",
         "0, 45720, 45720", "1, -1, -1", "1, 99999999, 99999999"})
     void a_number_formatted_as_a_date_comes_as_a_date_and_no_other_does(int style, String stored, String text) {
         assertThat(text("<c r=\"A2\" s=\"" + style + "\"><v>" + stored + "</v></c>")).isEqualTo(text);
@@ -85,7 +88,8 @@ class XlsxCellsTest {
 
     @Test
     void a_workbook_may_count_its_days_from_1904() {
-        RawSheet sheet = RawSheet.of(HEADING + "<row r=\"2\"><c r=\"A2\" s=\"1\"><v>44258</v></c></row>").styles("<cellXfs><xf/><xf numFmtId=\"14\"/></cellXfs>")
+        RawSheet sheet = RawSheet.of(HEADING + "<row r=\"2\"><c r=\"A2\" s=\"1\"><v>44258</v></c></row>")
+                .styles("<cellXfs><xf/><xf numFmtId=\"14\"/></cellXfs>")
                 .part("xl/workbook.xml", "<workbook xmlns:r=\"r\"><workbookPr date1904=\"1\"/><sheets><sheet name=\"a\" r:id=\"rId1\"/></sheets></workbook>");
         assertThat(opened(stored(folder, sheet.bytes())).preview().get(0).get(0)).isEqualTo("2025-03-04");
     }
@@ -128,7 +132,8 @@ class XlsxCellsTest {
                 + "<sheet name=\"blank\" r:id=\"rId1\"/><sheet name=\"Stock list\" r:id=\"s\"/></sheets></workbook>")
                 .part("xl/_rels/workbook.xml.rels", "<Relationships><Relationship Id=\"rId1\" Type=\"x/worksheet\" Target=\"worksheets/sheet1.xml\"/>"
                         + "<Relationship Id=\"h\" Type=\"x/worksheet\" Target=\"/xl/h.xml\"/><Relationship Id=\"s\" Type=\"x/worksheet\" Target=\"../xl/./s.xml\"/></Relationships>")
-                .part("xl/h.xml", RawSheet.worksheet(RawSheet.row(1, "secret", "sku"))).part("xl/s.xml", RawSheet.worksheet(HEADING + RawSheet.row(2, "A", "4")));
+                .part("xl/h.xml", RawSheet.worksheet(RawSheet.row(1, "secret", "sku")))
+                .part("xl/s.xml", RawSheet.worksheet(HEADING + RawSheet.row(2, "A", "4")));
         IntakeFile file = opened(stored(folder, book.bytes()));
         assertThat(file.headings()).containsExactly("sku", "stock");
         assertThat(file.assumptions()).singleElement().asString().contains("Stock list");
@@ -149,12 +154,14 @@ class XlsxCellsTest {
 
     @Test
     void cells_that_ask_for_a_machine_s_whole_memory_are_refused_or_passed_over() {
-        for (String cell : List.of("<c r=\"ZZZZZZ2\"><v>1</v></c>", "<c r=\"A2\" t=\"s\"><v>2000000000</v></c>", "<c r=\"A2\" t=\"s\"><v>-1</v></c>", "<c r=\"2\"><v>1</v></c>",
+        for (String cell : List.of("<c r=\"ZZZZZZ2\"><v>1</v></c>", "<c r=\"A2\" t=\"s\"><v>2000000000</v></c>",
+                "<c r=\"A2\" t=\"s\"><v>-1</v></c>", "<c r=\"2\"><v>1</v></c>",
                 "<c s=\"99999999999\"><v>1</v></c>")) {
             byte[] bytes = RawSheet.of("<row>" + cell + "</row>").bytes();
             assertThat(refused(stored(folder, bytes), Limits.DEFAULT).why()).as(cell).isEqualTo(Refusal.BROKEN);
         }
-        assertThat(refused(stored(folder, RawSheet.of("<row r=\"1\"><c r=\"XFD1\"><v>1</v></c></row>").bytes()), Limits.DEFAULT).why()).isEqualTo(Refusal.COLUMNS);
+        assertThat(refused(stored(folder, RawSheet.of("<row r=\"1\"><c r=\"XFD1\"><v>1</v></c></row>").bytes()), Limits.DEFAULT).why())
+                .isEqualTo(Refusal.COLUMNS);
         assertThat(text("<c r=\"A2\"><v>1</v></c><c r=\"XFD2\" s=\"1\"/>")).as("a blank cell far out").isEqualTo("1");
         String deep = "<row>" + "<a>".repeat(200) + "</a>".repeat(200) + "</row>";
         assertThat(refused(stored(folder, RawSheet.of(deep).bytes()), Limits.DEFAULT).why()).isEqualTo(Refusal.BROKEN);
@@ -163,9 +170,12 @@ class XlsxCellsTest {
     @Test
     void a_damaged_spreadsheet_is_told_with_the_part_that_is_damaged() {
         byte[] cut = java.util.Arrays.copyOf(RawSheet.of(HEADING).bytes(), 400);
-        assertThat(refused(stored(folder, cut), Limits.DEFAULT)).isEqualTo(new Opening.Refused(Refusal.BROKEN, refused(stored(folder, cut), Limits.DEFAULT).sentence()));
-        assertThat(refused(stored(folder, RawSheet.of(HEADING).part("xl/workbook.xml", "<workbook").bytes()), Limits.DEFAULT).sentence()).contains("xl/workbook.xml");
-        assertThat(refused(stored(folder, RawSheet.of(HEADING).without("xl/worksheets/sheet1.xml").bytes()), Limits.DEFAULT).sentence()).contains("sheet1.xml");
-        assertThat(refused(stored(folder, RawSheet.of(HEADING).without("_rels/.rels").bytes()), Limits.DEFAULT).why()).isEqualTo(Refusal.OTHER_ARCHIVE);
+        assertThat(refused(stored(folder, cut), Limits.DEFAULT).why()).isEqualTo(Refusal.BROKEN);
+        assertThat(refused(stored(folder, RawSheet.of(HEADING).part("xl/workbook.xml", "<workbook").bytes()), Limits.DEFAULT).sentence())
+                .contains("xl/workbook.xml");
+        assertThat(refused(stored(folder, RawSheet.of(HEADING).without("xl/worksheets/sheet1.xml").bytes()), Limits.DEFAULT).sentence())
+                .contains("sheet1.xml");
+        assertThat(refused(stored(folder, RawSheet.of(HEADING).without("_rels/.rels").bytes()), Limits.DEFAULT).why())
+                .isEqualTo(Refusal.OTHER_ARCHIVE);
     }
 }
