@@ -111,9 +111,10 @@ final class IntakeMeasurements {
         return products;
     }
 
+    /** Times by the clock, and of the processor alone, which a busy machine lengthens less. */
     private static void time(String what, Work work) throws IOException {
-        long[] millis = new long[RUNS];
-        long busy = Long.MAX_VALUE;
+        long[] clock = new long[RUNS];
+        long[] busy = new long[RUNS];
         long peak = 0;
         for (int run = 0; run < RUNS; run++) {
             System.gc();
@@ -121,14 +122,20 @@ final class IntakeMeasurements {
             long begin = System.nanoTime();
             long worked = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
             work.run();
-            busy = Math.min(busy, (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - worked) / 1_000_000);
-            millis[run] = (System.nanoTime() - begin) / 1_000_000;
+            busy[run] = (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - worked) / 1_000_000;
+            clock[run] = (System.nanoTime() - begin) / 1_000_000;
             peak = Math.max(peak, heap().mapToLong(pool -> pool.getPeakUsage().getUsed()).sum());
         }
-        long first = millis[0];
-        Arrays.sort(millis);
-        System.out.printf("%s: first %d ms, median %d ms, most %d ms, at least %d ms of one core, heap at its peak %d MB%n",
-                what, first, millis[RUNS / 2], millis[RUNS - 1], busy, peak >> 20);
+        System.out.printf("%s: first %d ms (processor %d), then %d to %d ms (processor %d to %d), heap at its peak %d MB%n", what, clock[0], busy[0],
+                least(clock), most(clock), least(busy), most(busy), peak >> 20);
+    }
+
+    private static long least(long[] millis) {
+        return Arrays.stream(millis, 1, millis.length).min().orElseThrow();
+    }
+
+    private static long most(long[] millis) {
+        return Arrays.stream(millis, 1, millis.length).max().orElseThrow();
     }
 
     private static Stream<MemoryPoolMXBean> heap() {
