@@ -11,7 +11,7 @@ import java.util.List;
  *
  * <p>CSV with commas, semicolons or tabs, in UTF-8, in UTF-16 with a byte order mark, or else taken to be Windows-1252; XLSX, its first
  * visible sheet that is not blank; JSON in UTF-8, a list of objects or an object with such a list named {@code products}. The heading is the
- * first row that is not blank, or the first of the first ten in which at least two names are known.
+ * first of the first ten rows in which two names are known, or else the first with two cells.
  */
 public final class IntakeFile {
 

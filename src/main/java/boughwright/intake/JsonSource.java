@@ -56,6 +56,9 @@ record JsonSource(Path stored, Charset charset, Limits limits, List<String> head
         if (entries[0] == 0) {
             throw new RefusedFile(Refusal.EMPTY);
         }
+        if (names.isEmpty()) {
+            throw new RefusedFile(Refusal.NO_LIST);
+        }
         return new JsonSource(stored, charset, limits, List.copyOf(names));
     }
 

@@ -1,7 +1,6 @@
 package boughwright.intake;
 
 import boughwright.text.Text;
-import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -17,12 +16,16 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /** Finds out what a file is, by its content, and where its heading stands. */
 final class Recognition {
 
     /** What a file falls back to that is not UTF-8: what older spreadsheets write in western countries. */
     private static final Charset FALLBACK = Charset.forName("windows-1252");
+    private static final char[] SEPARATORS = {',', ';', '\t'};
     /** Rows among which the heading is looked for. */
     private static final int HEADING_WITHIN = 10;
     private static final int HEAD = 4096;
@@ -109,40 +112,65 @@ final class Recognition {
     }
 
     private IntakeFile csv(long bytes, Charset charset) throws IOException, RefusedFile {
-        String heading = firstLine(charset);
-        char separator = CsvSource.separatorLine(heading).orElseGet(() -> separator(heading));
-        CsvSource source = new CsvSource(stored, charset, separator, limits);
-        IntakeFile file = headed(Format.CSV, source, bytes, separator);
+        char separator = separator(firstLines(charset));
+        IntakeFile file = headed(Format.CSV, new CsvSource(stored, charset, separator, limits), bytes, separator);
         if (file.headings().size() < 2) {
             throw new RefusedFile(Refusal.ONE_COLUMN);
         }
         return file;
     }
 
-    /** The first line that is not blank, or what there is of it within a reasonable length. */
-    private String firstLine(Charset charset) throws IOException {
-        try (InputStream in = new BufferedInputStream(Files.newInputStream(stored))) {
-            String head = new String(in.readNBytes(16 * HEAD), charset);
-            return head.lines().map(line -> line.replace("\uFEFF", "")).filter(line -> !line.isBlank()).findFirst().orElse("");
+    /** The first lines that are not blank, or what there is of them within a reasonable length. */
+    private List<String> firstLines(Charset charset) throws IOException {
+        try (InputStream in = Files.newInputStream(stored)) {
+            return new String(in.readNBytes(16 * HEAD), charset).lines().map(line -> line.replace("\uFEFF", "")).filter(line -> !line.isBlank())
+                    .limit(HEADING_WITHIN).toList();
         }
     }
 
-    /** Whichever of comma, semicolon and tab stands most often outside quotes; a comma when none does. */
-    private static char separator(String line) {
-        int commas = 0;
-        int semicolons = 0;
-        int tabs = 0;
+    /**
+     * What a first line {@code sep=;} names; or else what parts a line into names that are known; or else whichever of comma, semicolon
+     * and tab stands most often, outside quotes, in the first line that has any; a comma when none has.
+     */
+    private static char separator(List<String> lines) {
+        Optional<Character> named = lines.stream().limit(1).map(CsvSource::separatorLine).flatMap(Optional::stream).findFirst();
+        if (named.isPresent()) {
+            return named.get();
+        }
+        for (String line : lines) {
+            for (char separator : SEPARATORS) {
+                if (heading(line.replace("\"", "").split(Pattern.quote(String.valueOf(separator))))) {
+                    return separator;
+                }
+            }
+        }
+        for (String line : lines) {
+            int[] counts = counts(line);
+            int most = counts[2] > counts[1] && counts[2] > counts[0] ? 2 : counts[1] > counts[0] ? 1 : 0;
+            if (counts[most] > 0) {
+                return SEPARATORS[most];
+            }
+        }
+        return SEPARATORS[0];
+    }
+
+    /** How often each of {@link #SEPARATORS} stands in a line, outside quotes. */
+    private static int[] counts(String line) {
+        int[] counts = new int[SEPARATORS.length];
         boolean quoted = false;
         for (int i = 0; i < line.length(); i++) {
             char c = line.charAt(i);
             quoted ^= c == '"';
-            if (!quoted) {
-                commas += c == ',' ? 1 : 0;
-                semicolons += c == ';' ? 1 : 0;
-                tabs += c == '\t' ? 1 : 0;
+            for (int s = 0; s < counts.length && !quoted; s++) {
+                counts[s] += c == SEPARATORS[s] ? 1 : 0;
             }
         }
-        return tabs > commas && tabs > semicolons ? '\t' : semicolons > commas ? ';' : ',';
+        return counts;
+    }
+
+    /** Whether cells are headings: two names among them are known. */
+    private static boolean heading(String... cells) {
+        return Arrays.stream(cells).filter(Names::known).map(Names::plain).distinct().count() >= 2;
     }
 
     private IntakeFile headed(Format format, RowSource source, long bytes, char separator) throws IOException, RefusedFile {
@@ -154,7 +182,7 @@ final class Recognition {
         if (first.isEmpty()) {
             throw new RefusedFile(Refusal.EMPTY);
         }
-        int at = heading(first);
+        int at = format == Format.JSON ? 0 : heading(first);
         if (at > 0) {
             assumptions.add(Text.of("intake.assumed.heading", String.valueOf(first.get(at).line())));
         }
@@ -167,13 +195,15 @@ final class Recognition {
         return new IntakeFile(name, format, source, limits, bytes, separator, first.get(at).line(), headings, preview, assumptions);
     }
 
+    /** The first row with two names that are known, or else the first that has two cells, or else the first. */
     private static int heading(List<SourceRow> first) {
-        for (int i = 0; i < Math.min(HEADING_WITHIN, first.size()); i++) {
-            if (Arrays.stream(first.get(i).cells()).filter(Names::known).map(Names::plain).distinct().count() >= 2) {
-                return i;
-            }
-        }
-        return 0;
+        List<SourceRow> among = first.subList(0, Math.min(HEADING_WITHIN, first.size()));
+        return IntStream.range(0, among.size()).filter(i -> heading(among.get(i).cells())).findFirst()
+                .orElseGet(() -> IntStream.range(0, among.size()).filter(i -> filled(among.get(i)) >= 2).findFirst().orElse(0));
+    }
+
+    private static long filled(SourceRow row) {
+        return Arrays.stream(row.cells()).filter(cell -> !cell.isBlank()).count();
     }
 
     private static List<String> headings(SourceRow row) {

@@ -96,6 +96,16 @@ class RecognitionTest {
     }
 
     @Test
+    void a_title_with_other_separators_than_the_list_does_no_harm() {
+        for (String title : List.of("Winter list", "Winter list, 2026, in packs", "Winter; list; all")) {
+            IntakeFile file = text(title + "\n\nSKU\tQty\nA,1\t4\n");
+            assertThat(file.headings()).containsExactly("SKU", "Qty");
+            assertThat(file.preview()).containsExactly(List.of("A,1", "4"));
+        }
+        assertThat(text("Artikel\n\nNummer;Menge\nA;4\n").headings()).as("in a language that is not known here").containsExactly("Nummer", "Menge");
+    }
+
+    @Test
     void headings_are_each_there_once_and_one_without_a_name_is_called_by_its_column() {
         assertThat(text("sku,,price,price,\nA,b,1,2,\n").headings()).containsExactly("sku", "Column B", "price", "price (2)");
         assertThat(Recognition.letters(25)).isEqualTo("Z");
@@ -134,6 +144,7 @@ class RecognitionTest {
         assertThat(why("a list\nof words\n")).isEqualTo(Refusal.ONE_COLUMN);
         assertThat(why("sku,stock\n")).isEqualTo(Refusal.NO_ROWS);
         assertThat(why("{\"product\": []}")).isEqualTo(Refusal.NO_LIST);
+        assertThat(why("[5, {}, []]")).isEqualTo(Refusal.NO_LIST);
         assertThat(why("[{\"sku\": }]")).isEqualTo(Refusal.BROKEN);
         assertThat(why("[{\"sku\": \"A\"}")).isEqualTo(Refusal.BROKEN);
         assertThat(why("[{\"sku\": \"A\", \"sku\": \"B\"}]")).isEqualTo(Refusal.BROKEN);
