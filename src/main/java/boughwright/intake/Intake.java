@@ -183,7 +183,7 @@ public final class Intake {
             mends.put(column, tidied.mend());
         }
         if (!tidied.how().isEmpty()) {
-            note(column, tidied.how(), row.line(), raw.strip(), tidied.cell());
+            note(column, tidied.how(), row.line(), raw, tidied.cell());
         }
         return tidied.cell();
     }
@@ -241,14 +241,18 @@ public final class Intake {
     private void fault(SourceRow row, String column, String heading, String value, String mend) {
         allFaults++;
         if (faults.size() < FAULTS_LISTED) {
-            String shown = value.strip();
-            shown = shown.length() > SHOWN ? shown.substring(0, shown.offsetByCodePoints(0, SHOWN / 2)) + "…" : shown;
-            faults.add(new IntakeFault(row.line(), file.place(row.line()), column, heading, shown, mend));
+            faults.add(new IntakeFault(row.line(), file.place(row.line()), column, heading, shown(value), mend));
         }
     }
 
+    /** As much of a text as a person needs to find it again, and never half of a letter. */
+    private static String shown(String text) {
+        String stripped = text.strip();
+        return stripped.codePointCount(0, stripped.length()) > SHOWN ? stripped.substring(0, stripped.offsetByCodePoints(0, SHOWN)) + "…" : stripped;
+    }
+
     private void note(String column, String how, int line, String before, String after) {
-        notes.computeIfAbsent(column + " " + how, key -> new Tally(column, how, line, before, after, new int[1])).rows()[0]++;
+        notes.computeIfAbsent(column + " " + how, key -> new Tally(column, how, line, shown(before), after, new int[1])).rows()[0]++;
     }
 
     private List<Note> told() {

@@ -10,8 +10,8 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HexFormat;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -49,7 +49,7 @@ public record Mapping(SortedMap<String, Source> sources) {
                 throw new IllegalArgumentException("no such column: " + column);
             }
         }
-        sources = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(sources));
+        sources = Collections.unmodifiableSortedMap(new TreeMap<>(sources));
     }
 
     public static Mapping empty() {
@@ -138,8 +138,7 @@ public record Mapping(SortedMap<String, Source> sources) {
         try {
             JsonNode all = JSON.readTree(json);
             SortedMap<String, Source> sources = new TreeMap<>();
-            for (Iterator<Map.Entry<String, JsonNode>> fields = all.fields(); fields.hasNext();) {
-                Map.Entry<String, JsonNode> field = fields.next();
+            for (Map.Entry<String, JsonNode> field : all.properties()) {
                 JsonNode heading = field.getValue().path("heading");
                 JsonNode constant = field.getValue().path("constant");
                 JsonNode unit = field.getValue().path("unit");

@@ -17,7 +17,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /** Finds out what a file is, by its content, and where its heading stands. */
@@ -139,33 +138,40 @@ final class Recognition {
         }
         for (String line : lines) {
             for (char separator : SEPARATORS) {
-                if (heading(line.replace("\"", "").split(Pattern.quote(String.valueOf(separator))))) {
+                if (heading(parted(line, separator).toArray(String[]::new))) {
                     return separator;
                 }
             }
         }
         for (String line : lines) {
-            int[] counts = counts(line);
-            int most = counts[2] > counts[1] && counts[2] > counts[0] ? 2 : counts[1] > counts[0] ? 1 : 0;
-            if (counts[most] > 0) {
-                return SEPARATORS[most];
+            int commas = parted(line, ',').size();
+            int semicolons = parted(line, ';').size();
+            int tabs = parted(line, '\t').size();
+            if (commas + semicolons + tabs > 3) {
+                return tabs > commas && tabs > semicolons ? '\t' : semicolons > commas ? ';' : ',';
             }
         }
-        return SEPARATORS[0];
+        return ',';
     }
 
-    /** How often each of {@link #SEPARATORS} stands in a line, outside quotes. */
-    private static int[] counts(String line) {
-        int[] counts = new int[SEPARATORS.length];
+    /** A line parted at each separator outside quotes, which are left out. */
+    private static List<String> parted(String line, char separator) {
+        List<String> parts = new ArrayList<>();
+        StringBuilder part = new StringBuilder();
         boolean quoted = false;
         for (int i = 0; i < line.length(); i++) {
             char c = line.charAt(i);
-            quoted ^= c == '"';
-            for (int s = 0; s < counts.length && !quoted; s++) {
-                counts[s] += c == SEPARATORS[s] ? 1 : 0;
+            if (c == '"') {
+                quoted = !quoted;
+            } else if (c == separator && !quoted) {
+                parts.add(part.toString());
+                part.setLength(0);
+            } else {
+                part.append(c);
             }
         }
-        return counts;
+        parts.add(part.toString());
+        return parts;
     }
 
     /** Whether cells are headings: two names among them are known. */

@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 class ProgressTest {
 
-    private static final int ROWS = 5_000;
+    private static final int ROWS = 5_050;
 
     @TempDir
     Path folder;

@@ -106,6 +106,14 @@ class RecognitionTest {
     }
 
     @Test
+    void names_within_quotes_part_nothing() {
+        IntakeFile file = text("code\tname\tto mend\nA\tb\t\"material: Write one of: fabric, metal, paper, print, design.\"\n");
+        assertThat(file.headings()).containsExactly("code", "name", "to mend");
+        assertThat(text("Nummer\tname\tto mend\nA\tb\t\"Write one of: material, pattern, finish, shape.\"\n").headings())
+                .containsExactly("Nummer", "name", "to mend");
+    }
+
+    @Test
     void headings_are_each_there_once_and_one_without_a_name_is_called_by_its_column() {
         assertThat(text("sku,,price,price,\nA,b,1,2,\n").headings()).containsExactly("sku", "Column B", "price", "price (2)");
         assertThat(Recognition.letters(25)).isEqualTo("Z");
