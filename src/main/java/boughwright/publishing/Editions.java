@@ -1,10 +1,10 @@
 package boughwright.publishing;
 
+import boughwright.storage.Packed;
 import boughwright.storage.Settling;
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -14,15 +14,12 @@ import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
-import java.util.Base64;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.zip.GZIPInputStream;
-import java.util.zip.GZIPOutputStream;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -188,19 +185,15 @@ public class Editions {
 
     /** Packed, since tables are long and repeat themselves: a database keeps what it has read, and a season has many editions. */
     static String packed(SortedMap<String, String> texts) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (GZIPOutputStream out = new GZIPOutputStream(bytes)) {
-            out.write(JSON.writeValueAsBytes(texts));
-        } catch (IOException impossible) {
+        try {
+            return Packed.of(JSON.writeValueAsString(texts));
+        } catch (JsonProcessingException impossible) {
             throw new IllegalStateException("an edition could not be written", impossible);
         }
-        return Base64.getEncoder().encodeToString(bytes.toByteArray());
     }
 
     private static SortedMap<String, String> unpacked(String packed) throws IOException {
-        try (GZIPInputStream in = new GZIPInputStream(new ByteArrayInputStream(Base64.getDecoder().decode(packed)))) {
-            return JSON.readValue(in, new TypeReference<TreeMap<String, String>>() { });
-        }
+        return JSON.readValue(Packed.open(packed), new TypeReference<TreeMap<String, String>>() { });
     }
 
     private static KeptEdition edition(ResultSet row, int index) throws SQLException {
