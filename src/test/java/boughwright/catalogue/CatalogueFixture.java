@@ -13,9 +13,9 @@ import java.util.Set;
 /** Catalogue texts: the samples of the project, and one good row to spoil. */
 public final class CatalogueFixture {
 
-    static final Set<String> LOOKS = Set.of("woodland", "frost-fair", "orchard-supper", "gilded-library", "harbour-light", "bramble-vespers", "night-orrery",
+    public static final Set<String> LOOKS = Set.of("woodland", "frost-fair", "orchard-supper", "gilded-library", "harbour-light", "bramble-vespers", "night-orrery",
             "moorland-loom");
-    static final Currency USD = Currency.getInstance("USD");
+    public static final Currency USD = Currency.getInstance("USD");
     static final String HEADER = String.join(",", CatalogueReader.COLUMNS);
 
     private static final String[] BALL = {"BL-1", "6291041500213", "Silver bauble", "filler-ball", "silver", "#bcbec2", "", "smooth", "satin",
@@ -28,15 +28,15 @@ public final class CatalogueFixture {
     private CatalogueFixture() {
     }
 
-    static String ball(String... changes) {
+    public static String ball(String... changes) {
         return row(BALL, changes);
     }
 
-    static String ribbon(String... changes) {
+    public static String ribbon(String... changes) {
         return row(RIBBON, changes);
     }
 
-    static String lights(String... changes) {
+    public static String lights(String... changes) {
         return row(LIGHTS, changes);
     }
 
@@ -49,7 +49,7 @@ public final class CatalogueFixture {
         return String.join(",", cells);
     }
 
-    static String file(String... rows) {
+    public static String file(String... rows) {
         return HEADER + "\n" + String.join("\n", rows) + "\n";
     }
 
