@@ -19,6 +19,8 @@ public record Cause(Kind kind, String words) {
         BUDGET,
         /** Its layer would cost more than was allowed. */
         CAP,
+        /** It is of another size. */
+        SIZE,
         /** It stands in another slot. */
         TAKEN,
         /** It is no longer sold for this use. */

@@ -1,6 +1,7 @@
 package boughwright.kit;
 
 import boughwright.catalogue.Product;
+import boughwright.colour.Lab;
 import boughwright.kit.KitProgramme.Result;
 import boughwright.measure.Money;
 import boughwright.needs.Layer;
@@ -220,6 +221,16 @@ public final class KitSolver {
     /** Other products for a slot and what each would mean; see {@link Swaps}. */
     public List<Swap> swaps(KitRequest request, Kit kit, String slot, int most, Patience patience) {
         return new Swaps(this, request, kit, patience).of(slot, most);
+    }
+
+    /** Other products for a slot by colour, the nearest to one first, and what each would mean. */
+    public List<Swap> swapsNear(KitRequest request, Kit kit, String slot, Lab colour, int most, Patience patience) {
+        return new Swaps(this, request, kit, patience).near(slot, colour, most);
+    }
+
+    /** What one product would mean in a slot while everything else stays; empty when it can fill no such slot. */
+    public Optional<Swap> swap(KitRequest request, Kit kit, String slot, String sku) {
+        return new Swaps(this, request, kit, Patience.usual()).of(slot, sku);
     }
 
     /** Why the product that stood in a slot could not stay in a kit, or stays out of it. */

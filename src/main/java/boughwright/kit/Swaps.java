@@ -1,6 +1,7 @@
 package boughwright.kit;
 
 import boughwright.catalogue.Product;
+import boughwright.colour.Lab;
 import boughwright.measure.Money;
 import boughwright.needs.Adjustments;
 import java.util.ArrayList;
@@ -60,15 +61,33 @@ final class Swaps {
         if (there == null) {
             return List.of();
         }
-        List<Candidate> others = request.catalogue().inRole(there.slot().role()).stream()
+        List<Candidate> others = others(there);
+        List<Candidate> enough = enough(others);
+        List<Swap> swaps = new ArrayList<>(enough.stream().map(this::inPlace).sorted(BEST_FIRST).limit(most)
+                .map(s -> s.possible() ? s : anew(slotId, s.product())).sorted(BEST_FIRST).toList());
+        others.stream().filter(c -> c.packs() > c.product().stock() && request.catalogue().sells(c.product())).map(c -> lacking(c, enough)).sorted(BEST_FIRST)
+                .limit(most / 2).forEach(swaps::add);
+        return swaps;
+    }
+
+    /** Those that can be had whose colour is nearest to one (CIEDE2000), the nearest first; the SKU decides between equals. */
+    List<Swap> near(String slotId, Lab colour, int most) {
+        Candidate there = chosen.get(slotId);
+        return there == null ? List.of() : enough(others(there)).stream()
+                .sorted(Comparator.comparingDouble((Candidate c) -> c.product().lab().difference(colour)).thenComparing(c -> c.product().sku())).limit(most)
+                .map(this::inPlace).map(s -> s.possible() ? s : anew(slotId, s.product())).toList();
+    }
+
+    /** All that might stand there, in stock or not. */
+    private List<Candidate> others(Candidate there) {
+        return request.catalogue().inRole(there.slot().role()).stream()
                 .filter(p -> !p.sku().equals(there.product().sku()) && shortlist.fits(there.slot(), p)
                         && chosen.values().stream().noneMatch(c -> c.product().sku().equals(p.sku())))
                 .map(p -> candidate(there.slot(), p)).toList();
-        List<Candidate> enough = others.stream().filter(c -> c.packs() <= c.product().stock()).toList();
-        List<Swap> swaps = new ArrayList<>(enough.stream().map(this::inPlace).sorted(BEST_FIRST).limit(most)
-                .map(s -> s.possible() ? s : anew(slotId, s.product())).sorted(BEST_FIRST).toList());
-        others.stream().filter(c -> c.packs() > c.product().stock()).map(c -> lacking(c, enough)).sorted(BEST_FIRST).limit(most / 2).forEach(swaps::add);
-        return swaps;
+    }
+
+    private static List<Candidate> enough(List<Candidate> others) {
+        return others.stream().filter(c -> c.packs() <= c.product().stock()).toList();
     }
 
     private static final Comparator<Swap> BEST_FIRST = Comparator.comparing((Swap s) -> !s.possible()).thenComparingDouble(s -> -s.points())
@@ -86,12 +105,21 @@ final class Swaps {
         return audit.faults().stream().allMatch(f -> f.words().equals(Wish.PRODUCT + other.slot().id()));
     }
 
+    /** What one product would mean in a slot with everything else as it is; empty when it can fill no such slot. */
+    Optional<Swap> of(String slotId, String sku) {
+        Candidate there = chosen.get(slotId);
+        return request.catalogue().product(sku).filter(p -> there != null && shortlist.fits(there.slot(), p)).map(p -> inPlace(candidate(there.slot(), p)));
+    }
+
     /** What keeps a product out of its slot while everything else is as it is. */
     Cause cause(String slotId, String sku) {
         Candidate there = chosen.get(slotId);
         Optional<Product> product = request.catalogue().product(sku);
         if (there == null || product.isEmpty() || !product.get().roles().contains(there.slot().role())) {
             return new Cause(Cause.Kind.GONE, "");
+        }
+        if (!Shortlist.rightSize(there.slot().first(), product.get())) {
+            return new Cause(Cause.Kind.SIZE, "");
         }
         List<Candidate> choice = choiceWith(candidate(there.slot(), product.get()));
         List<KitAudit.Fault> faults = new KitAudit(request, KitSolver.lines(request.needs(), choice)).faults();

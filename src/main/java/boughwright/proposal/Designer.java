@@ -7,6 +7,7 @@ import boughwright.brief.BriefReading;
 import boughwright.brief.Owned;
 import boughwright.catalogue.Catalogue;
 import boughwright.catalogue.Product;
+import boughwright.colour.Lab;
 import boughwright.kit.Cause;
 import boughwright.kit.Kit;
 import boughwright.kit.KitLine;
@@ -150,9 +151,19 @@ public final class Designer {
         return solver.swaps(request(proposal), proposal.kit(), slot, most, patience);
     }
 
+    /** Other products for a slot whose colour is nearest to one, the nearest first, and what each would mean. */
+    public List<Swap> swapsNear(Proposal proposal, String slot, Lab colour, int most, Patience patience) {
+        return solver.swapsNear(request(proposal), proposal.kit(), slot, colour, most, patience);
+    }
+
     /** Why a product is not, or no longer, in a slot of the proposal. */
     Cause cause(Proposal proposal, String slot, String sku) {
         return solver.cause(request(proposal), proposal.kit(), slot, sku);
+    }
+
+    /** What one product would mean in a slot of the proposal while everything else stays; empty when it can fill no such slot. */
+    Optional<Swap> swap(Proposal proposal, String slot, String sku) {
+        return solver.swap(request(proposal), proposal.kit(), slot, sku);
     }
 
     private KitRequest request(Proposal proposal) {

@@ -63,7 +63,7 @@ public final class KitChanges {
             case HOUSE -> Text.of("change.why.house", cause.words());
             case BUDGET -> Text.of("change.why.budget");
             case CAP -> Text.of("change.why.cap");
-            case TAKEN, GONE -> Text.of("change.why.taken");
+            case SIZE, TAKEN, GONE -> Text.of("change.why.taken");
             case BETTER -> Text.of(offLevel(after, was) ? "change.why.level" : "change.why.better");
         };
     }

@@ -80,11 +80,16 @@ public final class Shop {
      * @throws IOException when the file is missing or cannot be read as UTF-8 text
      */
     public static Goods goods(Set<String> looks, Currency currency, Optional<Path> catalogue) throws IOException {
-        CatalogueReader reader = new CatalogueReader(looks, currency);
-        try (Reader csv = catalogue.isPresent() ? Files.newBufferedReader(catalogue.get()) : stream("catalogue-samples/season.csv")) {
-            CatalogueReading reading = reader.read(csv);
-            return reading instanceof CatalogueReading.Faulty faulty ? new Goods.Faulty(faulty.faults()) : new Goods.Read(((CatalogueReading.Read) reading).catalogue());
-        }
+        CatalogueReading reading = new CatalogueReader(looks, currency).read(catalogueText(catalogue));
+        return reading instanceof CatalogueReading.Faulty faulty ? new Goods.Faulty(faulty.faults()) : new Goods.Read(((CatalogueReading.Read) reading).catalogue());
+    }
+
+    /**
+     * @param catalogue CSV file; empty for the demo shop's season
+     * @throws IOException when the file is missing or cannot be read as UTF-8 text
+     */
+    public static String catalogueText(Optional<Path> catalogue) throws IOException {
+        return catalogue.isPresent() ? Files.readString(catalogue.get()) : shipped("catalogue-samples/season.csv");
     }
 
     private static String shipped(String path) throws IOException {
