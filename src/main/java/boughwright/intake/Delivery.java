@@ -2,6 +2,7 @@ package boughwright.intake;
 
 import boughwright.catalogue.Product;
 import java.util.List;
+import java.util.Set;
 
 /** What came of reading a file. */
 public sealed interface Delivery {
@@ -13,9 +14,11 @@ public sealed interface Delivery {
      * @param faults the first {@link Intake#FAULTS_LISTED} of them, in the order of the file
      * @param allFaults how many there are
      * @param allRows rows that are not blank, good or not, below the heading
+     * @param faultySkus SKUs that stand in faulty rows, and in no good one
      * @param notes what was understood in another way than it stands there
      */
-    record Read(Kind kind, List<GoodRow> rows, List<IntakeFault> faults, int allFaults, int allRows, List<Note> notes) implements Delivery {
+    record Read(Kind kind, List<GoodRow> rows, List<IntakeFault> faults, int allFaults, int allRows, Set<String> faultySkus, List<Note> notes)
+            implements Delivery {
 
         /** Whether it may be taken whole. */
         public boolean faultless() {

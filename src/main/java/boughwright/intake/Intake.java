@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -91,7 +92,13 @@ public final class Intake {
     private Delivery read() throws IOException, RefusedFile {
         file.source().each(this::row);
         return cancelled || !progress.at(allRows, file.bytes(), file.bytes()) ? new Delivery.Cancelled(allRows)
-                : new Delivery.Read(kind, List.copyOf(good), List.copyOf(faults), allFaults, allRows, told());
+                : new Delivery.Read(kind, List.copyOf(good), List.copyOf(faults), allFaults, allRows, faultySkus(), told());
+    }
+
+    private Set<String> faultySkus() {
+        Set<String> skus = new HashSet<>(lineOfSku.keySet());
+        good.stream().map(row -> row.cells().get(0)).forEach(skus::remove);
+        return Set.copyOf(skus);
     }
 
     private boolean row(SourceRow row, long bytes) throws RefusedFile {

@@ -94,7 +94,7 @@ public final class IntakeFile {
     }
 
     /** A line of it as a word for people: “Line 7”, “Row 7”, “Product 7”. */
-    String place(int line) {
+    public String place(int line) {
         return Text.of("intake.place." + format.word(), String.valueOf(line));
     }
 

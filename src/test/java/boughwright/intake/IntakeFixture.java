@@ -19,7 +19,7 @@ import java.util.Set;
 /** Files to be brought, and what comes of them. */
 final class IntakeFixture {
 
-    static final Set<String> LOOKS = Set.of("woodland", "frost-fair", "orchard-supper", "gilded-library", "harbour-light");
+    static final Set<String> LOOKS = CatalogueFixture.LOOKS;
     static final Currency USD = Currency.getInstance("USD");
 
     private IntakeFixture() {
