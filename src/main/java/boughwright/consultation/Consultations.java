@@ -5,6 +5,7 @@ import boughwright.proposal.Designer;
 import boughwright.proposal.Outcome;
 import boughwright.proposal.ProposalJson;
 import boughwright.publishing.ShopDoor;
+import boughwright.shelf.Uses;
 import boughwright.storage.Settling;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -28,18 +29,20 @@ public class Consultations {
     private final JdbcClient database;
     private final Settling settling;
     private final ShopDoor shop;
+    private final Uses uses;
 
-    Consultations(JdbcClient database, Settling settling, ShopDoor shop) {
+    Consultations(JdbcClient database, Settling settling, ShopDoor shop, Uses uses) {
         this.database = database;
         this.settling = settling;
         this.shop = shop;
+        this.uses = uses;
     }
 
     /** Saves under a new code. */
     public Saved begin(String brief, Outcome outcome) {
         for (int i = 0; i < TRIES; i++) {
             try {
-                return save(Codes.any(), 1, brief, outcome);
+                return save(Codes.any(), 1, brief, outcome, Optional.empty());
             } catch (DuplicateKeyException taken) {
                 // Another consultation has these words already; others are as good.
             }
@@ -50,9 +53,9 @@ public class Consultations {
     /** Saves as the next revision of a code that exists; of two who change it at once, the later has the last word. */
     public Saved go(String code, String brief, Outcome outcome) {
         for (int i = 0; i < TRIES; i++) {
-            int last = open(code).orElseThrow(() -> new IllegalArgumentException("no consultation " + code)).revision();
+            Saved last = open(code).orElseThrow(() -> new IllegalArgumentException("no consultation " + code));
             try {
-                return save(code, last + 1, brief, outcome);
+                return save(code, last.revision() + 1, brief, outcome, Optional.of(last));
             } catch (DuplicateKeyException taken) {
                 // Another tablet was faster; its revision stays, ours follows it.
             }
@@ -97,7 +100,7 @@ public class Consultations {
                 .param("most", most).query(Consultations::row).list();
     }
 
-    private Saved save(String code, int revision, String brief, Outcome outcome) {
+    private Saved save(String code, int revision, String brief, Outcome outcome, Optional<Saved> before) {
         if (outcome instanceof Outcome.BadBrief) {
             throw new IllegalArgumentException("a brief with faults is not saved");
         }
@@ -106,12 +109,14 @@ public class Consultations {
                         made.proposal().edition().id())
                 : new Saved(code, revision, brief, ((Outcome.NoKitFits) outcome).adjustments(), ((Outcome.NoKitFits) outcome).seed(), false,
                         text(code, outcome), ((Outcome.NoKitFits) outcome).edition().id());
+        LocalDateTime now = LocalDateTime.now(ZoneOffset.UTC);
         database.sql("""
                         insert into proposal (code, revision, made_at, brief, adjustments, seed, outcome, proposal, edition)
                         values (:code, :revision, :made, :brief, :adjustments, :seed, :outcome, :proposal, :edition)""")
-                .param("code", code).param("revision", revision).param("made", LocalDateTime.now(ZoneOffset.UTC)).param("brief", brief)
+                .param("code", code).param("revision", revision).param("made", now).param("brief", brief)
                 .param("adjustments", AdjustmentsJson.of(saved.adjustments()).toString()).param("seed", saved.seed()).param("outcome", saved.fits() ? "kit" : "conflict")
                 .param("proposal", saved.proposal()).param("edition", saved.edition()).update();
+        uses.note(code, ProductUse.in(outcome, saved.adjustments(), before), now);
         settling.settle();
         return saved;
     }

@@ -10,6 +10,7 @@ import boughwright.rulebook.Edition;
 import boughwright.rulebook.Rulebook;
 import boughwright.rulebook.RulebookFault;
 import boughwright.rulebook.StyleRules;
+import boughwright.shelf.Shelf;
 import boughwright.text.Text;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
@@ -57,6 +58,7 @@ public class ShopDoor implements DisposableBean {
     private static final Duration LONGEST_OPENING = Duration.ofMinutes(1);
 
     private final Editions editions;
+    private final Shelf shelf;
     private final Rulebook.Source files;
     private final CompletableFuture<Void> opened = new CompletableFuture<>();
     private final Thread opening;
@@ -68,11 +70,11 @@ public class ShopDoor implements DisposableBean {
         }
     };
     private volatile LiveShop live;
-    private Catalogue catalogue;
     private StyleRules rules;
 
-    ShopDoor(@Value("${boughwright.rules}") String folder, @Value("${boughwright.catalogue}") String catalogue, Editions editions) {
+    ShopDoor(@Value("${boughwright.rules}") String folder, @Value("${boughwright.catalogue}") String catalogue, Editions editions, Shelf shelf) {
         this.editions = editions;
+        this.shelf = shelf;
         this.files = Shop.rules(path(folder));
         this.opening = new Thread(() -> open(path(catalogue)), "opening the shop");
         opening.start();
@@ -97,16 +99,16 @@ public class ShopDoor implements DisposableBean {
             }
             Rulebook shipped = ((Rulebook.Opening.Open) folder).rulebook();
             int number = keepFolder(shipped);
-            Shop.Goods read = Shop.goods(looks(), shipped.choices().currency(), goods);
-            if (read instanceof Shop.Goods.Faulty faulty) {
-                refuse(faulty.faults().stream().map(CatalogueFault::sentence).toList());
+            List<CatalogueFault> faults = shelf.open(this::looks, shipped.choices().currency(), Shop.catalogueText(goods));
+            if (!faults.isEmpty()) {
+                refuse(faults.stream().map(CatalogueFault::sentence).toList());
                 return;
             }
             synchronized (this) {
-                catalogue = ((Shop.Goods.Read) read).catalogue();
                 rules = shipped.styleRules();
                 live = liveFrom(number, shipped);
             }
+            shelf.whenChanged(this::restocked);
             opened.complete(null);
             // The first kit loads the solver and wakes the compiler; better now than while a customer waits.
             live.designer().propose(SAMPLE, Adjustments.NONE, Designer.SEED);
@@ -154,10 +156,14 @@ public class ShopDoor implements DisposableBean {
     }
 
     /** Tags of looks that any edition has: a product may belong to one that is gone, or to one that is to come. */
-    private Set<String> looks() throws IOException {
+    public Set<String> looks() {
         Set<String> tags = new TreeSet<>();
-        for (KeptEdition edition : editions.all()) {
-            Edition.read(edition.texts().get("edition.json")).choices().looks().forEach(l -> tags.add(l.id()));
+        try {
+            for (KeptEdition edition : editions.all()) {
+                Edition.read(edition.texts().get("edition.json")).choices().looks().forEach(l -> tags.add(l.id()));
+            }
+        } catch (IOException impossible) {
+            throw new IllegalStateException("a kept edition could not be read", impossible);
         }
         return tags;
     }
@@ -193,7 +199,13 @@ public class ShopDoor implements DisposableBean {
     }
 
     private Designer designer(Rulebook rulebook) {
-        return new Designer(rulebook, catalogue, solver);
+        return new Designer(rulebook, shelf.catalogue(), solver);
+    }
+
+    /** Whoever asks from now on is served from the shelf as it is now; what is being worked out goes on with what it has. */
+    private synchronized void restocked(Catalogue catalogue) {
+        live = new LiveShop(live.edition(), designer(live.designer().rulebook()), live.on());
+        others.replaceAll((id, designer) -> designer(designer.rulebook()));
     }
 
     /** The designer of the open shop under the edition that is live today; waits while the shop is being opened. */

@@ -1,6 +1,7 @@
 package boughwright.publishing;
 
 import boughwright.house.HouseRules;
+import boughwright.shelf.ShelfFixture;
 import boughwright.storage.Settling;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -62,7 +63,7 @@ final class OpenShop {
         JdbcClient database = JdbcClient.create(source);
         Settling settling = new Settling(database, source);
         editions = new Editions(database, new TransactionTemplate(new DataSourceTransactionManager(source)), settling, clock);
-        shop = new ShopDoor(rules, "", editions);
+        shop = new ShopDoor(rules, "", editions, ShelfFixture.shelf(source, clock));
         drafts = new Drafts(database, settling, clock);
         references = new References(database, editions, settling);
         publisher = new Publisher(shop, editions, drafts, references);

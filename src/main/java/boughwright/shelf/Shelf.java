@@ -1,0 +1,479 @@
+package boughwright.shelf;
+
+import boughwright.catalogue.Catalogue;
+import boughwright.catalogue.CatalogueFault;
+import boughwright.catalogue.Product;
+import boughwright.intake.Delivery;
+import boughwright.intake.GoodRow;
+import boughwright.intake.Kind;
+import boughwright.text.Text;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Currency;
+import java.util.HashMap;
+import java.util.HexFormat;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.stereotype.Component;
+
+/**
+ * The shop's products as they are now, and everything that can be done to them. Each change is checked as a whole, kept as a whole or not
+ * at all, and then told to whoever listens; a catalogue that somebody has in hand never changes under him. What a method has kept survives
+ * the loss of the process. Safe for several threads.
+ */
+@Component
+public class Shelf {
+
+    private static final Logger LOG = LoggerFactory.getLogger(Shelf.class);
+
+    static final String SKU = "sku";
+    static final String GTIN = "gtin";
+    static final String STOCK = "stock";
+    static final String PRICE = "price";
+
+    private final ShelfBooks books;
+    private final List<Consumer<Catalogue>> listeners = new ArrayList<>();
+    private volatile State state = new State(new TreeMap<>(), new Catalogue(List.of()));
+    private RowCheck check;
+
+    Shelf(ShelfBooks books) {
+        this.books = books;
+    }
+
+    /** All rows by SKU, those that are gone too, and what they make together. */
+    private record State(SortedMap<String, Row> rows, Catalogue catalogue) {
+
+        static State of(SortedMap<String, Row> rows) {
+            return new State(rows, new Catalogue(rows.values().stream().map(Row::product).toList(),
+                    rows.values().stream().filter(Row::gone).map(r -> r.product().sku()).collect(Collectors.toSet())));
+        }
+    }
+
+    /** What came of a change. */
+    public sealed interface Outcome {
+
+        /** @param products how many were touched */
+        record Done(ShelfEvent event, int products) implements Outcome {
+        }
+
+        /** Everything is as it was. */
+        record Refused(List<CatalogueFault> faults) implements Outcome {
+        }
+
+        /** Everything is so already. */
+        record Nothing() implements Outcome {
+        }
+    }
+
+    /**
+     * Opens what is kept. The file that the kiosk is started with stocks an empty shelf, and one that nobody has touched since; once
+     * staff have changed anything, the shelf is theirs.
+     *
+     * @param looks tags that a product may name, asked for at each change
+     * @param currency of all prices
+     * @param csv the text of the file
+     * @return what is wrong with the file, when there is nothing else to sell
+     */
+    public synchronized List<CatalogueFault> open(Supplier<Set<String>> looks, Currency currency, String csv) {
+        check = new RowCheck(looks, currency);
+        String source = digest(csv);
+        SortedMap<String, Row> kept = readable(books.rows());
+        if (!kept.isEmpty()) {
+            state = State.of(kept);
+            if (books.sources().contains(source)) {
+                return List.of();
+            }
+            if (books.touched()) {
+                LOG.info(Text.of("shelf.folder.kept"));
+                return List.of();
+            }
+        }
+        RowCheck.Checked checked = check.text(csv);
+        if (!checked.faults().isEmpty()) {
+            if (!kept.isEmpty()) {
+                checked.faults().forEach(f -> LOG.error(f.sentence()));
+                return List.of();
+            }
+            return checked.faults();
+        }
+        SortedMap<Integer, Product> lines = new TreeMap<>();
+        checked.rows().forEach(p -> lines.put(lines.size() + 1, p));
+        make(planWhole(state, lines, Set.of(), false).changes(), ShelfEvent.Kind.FOLDER, "", "", source);
+        return List.of();
+    }
+
+    /** What cannot be read any more stays in the books and is told, and is not sold. */
+    private SortedMap<String, Row> readable(List<ShelfBooks.KeptRow> kept) {
+        RowCheck.Checked checked = check.rows(kept.stream().map(ShelfBooks.KeptRow::cells).toList());
+        checked.faults().forEach(f -> LOG.error(Text.of("shelf.unreadable", kept.get(f.line() - 1).cells().getOrDefault(SKU, ""), f.column(), f.mend())));
+        Set<String> gone = kept.stream().filter(ShelfBooks.KeptRow::gone).map(k -> k.cells().getOrDefault(SKU, "")).collect(Collectors.toSet());
+        SortedMap<String, Row> rows = new TreeMap<>();
+        checked.rows().forEach(p -> rows.put(p.sku(), new Row(p, gone.contains(p.sku()))));
+        return rows;
+    }
+
+    /** What there is at this moment. */
+    public Catalogue catalogue() {
+        return state.catalogue();
+    }
+
+    /** The cells of a product by column, as they are kept; empty when nobody knows it. */
+    public Map<String, String> cells(String sku) {
+        Row row = state.rows().get(sku);
+        return row == null ? Map.of() : row.cells();
+    }
+
+    /** Whether the shop sells it now. */
+    public boolean sells(String sku) {
+        Row row = state.rows().get(sku);
+        return row != null && !row.gone();
+    }
+
+    /** Calls after each change, on the thread that made it. */
+    public synchronized void whenChanged(Consumer<Catalogue> listener) {
+        listeners.add(listener);
+    }
+
+    /** When something was done, by the clock of the shop. */
+    public String moment(ShelfEvent event) {
+        return books.moment(event);
+    }
+
+    /** The newest first. */
+    public List<ShelfEvent> events(int most) {
+        return books.events(most);
+    }
+
+    /** What an event did, product by product, in the order of SKUs. */
+    public List<RowChange> changes(int event) {
+        return books.changes(event);
+    }
+
+    /** What can be taken back now: the newest event that staff made and that is not undone. */
+    public Optional<ShelfEvent> undoable() {
+        return books.undoable();
+    }
+
+    /**
+     * What a delivery would do; nothing is done.
+     *
+     * @param keepOthers whether products that a whole file does not name stay; those of its faulty rows stay in any case
+     */
+    public Planned plan(Delivery.Read delivery, boolean keepOthers) {
+        return switch (delivery.kind()) {
+            case WHOLE -> planWhole(state, products(delivery), delivery.faultySkus(), keepOthers);
+            case STOCK, PRICE -> planCells(state, cells(delivery), delivery.kind() == Kind.STOCK ? STOCK : PRICE);
+        };
+    }
+
+    private static SortedMap<Integer, Product> products(Delivery.Read delivery) {
+        SortedMap<Integer, Product> lines = new TreeMap<>();
+        delivery.rows().forEach(r -> lines.put(r.line(), ((GoodRow.Whole) r).product()));
+        return lines;
+    }
+
+    private static SortedMap<Integer, Map<String, String>> cells(Delivery.Read delivery) {
+        SortedMap<Integer, Map<String, String>> lines = new TreeMap<>();
+        for (GoodRow row : delivery.rows()) {
+            Map<String, String> cells = new HashMap<>();
+            for (int i = 0; i < row.cells().size(); i++) {
+                cells.put(delivery.kind().columns().get(i), row.cells().get(i));
+            }
+            lines.put(row.line(), cells);
+        }
+        return lines;
+    }
+
+    /**
+     * What a delivery would do.
+     *
+     * @param changes in the order of SKUs
+     * @param unchanged how many products are already as it says
+     * @param faults lines that this shelf cannot take
+     */
+    public record Planned(List<RowChange> changes, int unchanged, List<CatalogueFault> faults) {
+    }
+
+    /** Does what {@link #plan} says; when it has faults, nothing, or all but the faulty lines when {@code goodOnly}. */
+    public synchronized Outcome bring(Delivery.Read delivery, boolean keepOthers, boolean goodOnly, String file, String author) {
+        Planned planned = plan(delivery, keepOthers);
+        if (!goodOnly && !(planned.faults().isEmpty() && delivery.faultless())) {
+            return new Outcome.Refused(planned.faults());
+        }
+        return make(planned.changes(), ShelfEvent.Kind.valueOf(delivery.kind().name()), file, author);
+    }
+
+    /** Changes one cell. */
+    public Outcome edit(String sku, String column, String text, String author) {
+        return edit(List.of(sku), column, was -> text, ShelfEvent.Kind.EDIT, sku, author);
+    }
+
+    /** Changes one column of many products, each from what it was. */
+    public Outcome editAll(Collection<String> skus, String column, UnaryOperator<String> change, String author) {
+        return edit(skus, column, change, ShelfEvent.Kind.BULK, column, author);
+    }
+
+    /** Changes several cells of one product together. */
+    public synchronized Outcome edit(String sku, Map<String, String> texts, String author) {
+        Row row = state.rows().get(sku);
+        if (row == null || row.gone()) {
+            return new Outcome.Nothing();
+        }
+        Map<String, String> after = new HashMap<>(row.cells());
+        after.putAll(texts);
+        after.values().removeIf(String::isBlank);
+        return make(changes(state, List.of(after)), ShelfEvent.Kind.EDIT, sku, author);
+    }
+
+    /** Puts one product on the shelf. A SKU that is sold already is a fault; one that was sold once comes back. */
+    public synchronized Outcome add(Map<String, String> cells, String author) {
+        Map<String, String> bare = new HashMap<>(cells);
+        bare.replaceAll((column, text) -> text.strip());
+        bare.values().removeIf(String::isEmpty);
+        String sku = bare.getOrDefault(SKU, "");
+        if (!sold(state, sku).isEmpty()) {
+            return new Outcome.Refused(List.of(new CatalogueFault(1, SKU, sku, Text.of("shelf.sku-taken"))));
+        }
+        return make(List.of(new RowChange(sku, Map.of(), bare)), ShelfEvent.Kind.EDIT, sku, author);
+    }
+
+    /** Takes products out of the range. Who owns some can still build on them. */
+    public synchronized Outcome takeOff(Collection<String> skus, String author) {
+        State now = state;
+        List<RowChange> going = skus.stream().filter(sku -> !sold(now, sku).isEmpty()).sorted().map(sku -> new RowChange(sku, sold(now, sku), Map.of())).toList();
+        return make(going, going.size() == 1 ? ShelfEvent.Kind.EDIT : ShelfEvent.Kind.BULK, going.size() == 1 ? going.get(0).sku() : "", author);
+    }
+
+    private synchronized Outcome edit(Collection<String> skus, String column, UnaryOperator<String> change, ShelfEvent.Kind kind, String words, String author) {
+        List<Map<String, String>> after = new ArrayList<>();
+        for (String sku : skus) {
+            Row row = state.rows().get(sku);
+            if (row != null && !row.gone()) {
+                after.add(with(row.cells(), column, change.apply(row.cells().getOrDefault(column, ""))));
+            }
+        }
+        return make(changes(state, after), kind, words, author);
+    }
+
+    private static Map<String, String> with(Map<String, String> cells, String column, String text) {
+        Map<String, String> changed = new HashMap<>(cells);
+        changed.put(column, text.strip());
+        changed.values().removeIf(String::isEmpty);
+        return changed;
+    }
+
+    /** Rows that take the place of those of the same SKU. */
+    private static List<RowChange> changes(State now, List<Map<String, String>> after) {
+        return after.stream().map(cells -> new RowChange(cells.getOrDefault(SKU, ""), sold(now, cells.getOrDefault(SKU, "")), cells))
+                .filter(c -> !c.before().equals(c.after())).toList();
+    }
+
+    /** The cells of what is sold; empty for what is not, or not any more. */
+    private static Map<String, String> sold(State now, String sku) {
+        Row row = now.rows().get(sku);
+        return row == null || row.gone() ? Map.of() : row.cells();
+    }
+
+    private static Planned planWhole(State now, SortedMap<Integer, Product> delivered, Set<String> leave, boolean keepOthers) {
+        SortedMap<String, RowChange> changes = new TreeMap<>();
+        Map<String, String> ownerOfGtin = new HashMap<>();
+        List<CatalogueFault> faults = new ArrayList<>();
+        Set<String> named = delivered.values().stream().map(Product::sku).collect(Collectors.toSet());
+        List<Row> others = now.rows().values().stream().filter(r -> !r.gone() && !named.contains(r.product().sku())).toList();
+        others.stream().filter(r -> keepOthers || leave.contains(r.product().sku())).forEach(r -> ownerOfGtin.put(r.product().gtin(), r.product().sku()));
+        int same = 0;
+        for (Map.Entry<Integer, Product> line : delivered.entrySet()) {
+            Product product = line.getValue();
+            String owner = ownerOfGtin.putIfAbsent(product.gtin(), product.sku());
+            Row row = now.rows().get(product.sku());
+            if (owner != null) {
+                faults.add(new CatalogueFault(line.getKey(), GTIN, product.gtin(), Text.of("shelf.gtin-of-other", owner)));
+            } else if (row != null && !row.gone() && row.product().equals(product)) {
+                same++;
+            } else {
+                changes.put(product.sku(), new RowChange(product.sku(), sold(now, product.sku()), RowCheck.cells(product)));
+            }
+        }
+        if (!keepOthers) {
+            others.stream().filter(r -> !leave.contains(r.product().sku()))
+                    .forEach(r -> changes.put(r.product().sku(), new RowChange(r.product().sku(), r.cells(), Map.of())));
+        }
+        return new Planned(List.copyOf(changes.values()), same, faults);
+    }
+
+    private Planned planCells(State now, SortedMap<Integer, Map<String, String>> delivered, String column) {
+        Map<String, String> skuOfGtin = now.rows().values().stream().filter(r -> !r.gone())
+                .collect(Collectors.toMap(r -> r.product().gtin(), r -> r.product().sku(), (a, b) -> a));
+        SortedMap<String, RowChange> changes = new TreeMap<>();
+        List<CatalogueFault> faults = new ArrayList<>();
+        Map<String, Integer> seen = new HashMap<>();
+        int same = 0;
+        for (Map.Entry<Integer, Map<String, String>> line : delivered.entrySet()) {
+            Map<String, String> cells = line.getValue();
+            String sku = cells.getOrDefault(SKU, "");
+            String gtin = cells.getOrDefault(GTIN, "");
+            String named = sku.isEmpty() ? skuOfGtin.getOrDefault(gtin, "") : sku;
+            Map<String, String> before = sold(now, named);
+            Integer earlier = before.isEmpty() ? null : seen.putIfAbsent(named, line.getKey());
+            if (earlier != null) {
+                faults.add(new CatalogueFault(line.getKey(), SKU, named, Text.of("catalogue.twice", String.valueOf(earlier))));
+            } else if (before.isEmpty()) {
+                faults.add(new CatalogueFault(line.getKey(), sku.isEmpty() ? GTIN : SKU, sku.isEmpty() ? gtin : sku, Text.of("shelf.unknown")));
+            } else if (!sku.isEmpty() && !gtin.isEmpty() && !gtin.equals(before.get(GTIN))) {
+                faults.add(new CatalogueFault(line.getKey(), GTIN, gtin, Text.of("shelf.other-gtin", before.get(GTIN))));
+            } else {
+                RowChange change = new RowChange(named, before, with(before, column, cells.get(column)));
+                if (change.before().equals(change.after())) {
+                    same++;
+                } else {
+                    changes.put(named, change);
+                }
+            }
+        }
+        return new Planned(List.copyOf(changes.values()), same, faults);
+    }
+
+    /**
+     * Takes the newest event back that {@link #undoable} names. What has changed again since, as stock does, stays as it is now.
+     *
+     * @return how many cells stayed is told in the event's words
+     */
+    public synchronized Outcome undo(int event, String author) {
+        Optional<ShelfEvent> newest = undoable().filter(e -> e.id() == event);
+        if (newest.isEmpty()) {
+            return new Outcome.Nothing();
+        }
+        List<RowChange> back = new ArrayList<>();
+        int stayed = 0;
+        for (RowChange was : changes(event)) {
+            Map<String, String> now = sold(state, was.sku());
+            Map<String, String> then = new HashMap<>(was.before());
+            if (!was.comes() && !was.goes()) {
+                then = new HashMap<>(now);
+                for (String column : was.columns()) {
+                    if (now.getOrDefault(column, "").equals(was.after().getOrDefault(column, ""))) {
+                        then.put(column, was.before().getOrDefault(column, ""));
+                    } else {
+                        stayed++;
+                    }
+                }
+                then.values().removeIf(String::isEmpty);
+            }
+            if (!now.equals(then)) {
+                back.add(new RowChange(was.sku(), now, then));
+            }
+        }
+        Outcome outcome = make(back, ShelfEvent.Kind.UNDO, Text.of(stayed == 0 ? "shelf.undo.words" : "shelf.undo.words.stayed", event, stayed), author);
+        if (!(outcome instanceof Outcome.Refused)) {
+            books.undone(event);
+        }
+        return outcome;
+    }
+
+    /** Stock and prices as the till knows them, all of them or none. @param lines cells by place, from 1 */
+    synchronized Outcome till(SortedMap<Integer, Map<String, String>> lines, String author) {
+        List<CatalogueFault> faults = new ArrayList<>();
+        lines.forEach((line, cells) -> check.till(line, cells, faults));
+        if (!faults.isEmpty()) {
+            return new Outcome.Refused(faults);
+        }
+        Planned stock = planCells(state, holding(lines, STOCK), STOCK);
+        Planned price = planCells(state, holding(lines, PRICE), PRICE);
+        faults.addAll(stock.faults());
+        price.faults().stream().filter(f -> !faults.contains(f)).forEach(faults::add);
+        if (!faults.isEmpty()) {
+            return new Outcome.Refused(faults);
+        }
+        SortedMap<String, RowChange> both = new TreeMap<>();
+        stock.changes().forEach(c -> both.put(c.sku(), c));
+        price.changes().forEach(c -> both.merge(c.sku(), c, (s, p) -> new RowChange(s.sku(), s.before(), with(s.after(), PRICE, p.after().get(PRICE)))));
+        return make(List.copyOf(both.values()), ShelfEvent.Kind.TILL, "", author);
+    }
+
+    private static SortedMap<Integer, Map<String, String>> holding(SortedMap<Integer, Map<String, String>> lines, String column) {
+        SortedMap<Integer, Map<String, String>> holding = new TreeMap<>(lines);
+        holding.values().removeIf(c -> !c.containsKey(column));
+        return holding;
+    }
+
+    private Outcome make(List<RowChange> changes, ShelfEvent.Kind kind, String words, String author) {
+        return make(changes, kind, words, author, "");
+    }
+
+    /** Checks, keeps, and only then serves; with a fault nothing has changed. */
+    private Outcome make(List<RowChange> wanted, ShelfEvent.Kind kind, String words, String author, String source) {
+        // Nothing of what leaves the range is in stock.
+        RowCheck.Checked checked = check.rows(wanted.stream().map(c -> c.goes() ? with(c.before(), STOCK, "0") : c.after()).toList());
+        if (!checked.faults().isEmpty()) {
+            return new Outcome.Refused(checked.faults());
+        }
+        SortedMap<String, Row> next = new TreeMap<>(state.rows());
+        List<RowChange> changes = new ArrayList<>();
+        Iterator<Product> products = checked.rows().iterator();
+        for (RowChange change : wanted) {
+            Row row = new Row(products.next(), change.goes());
+            RowChange made = new RowChange(change.sku(), change.before(), change.goes() ? Map.of() : row.cells());
+            if (!made.before().equals(made.after())) {
+                next.put(change.sku(), row);
+                changes.add(made);
+            }
+        }
+        if (changes.isEmpty()) {
+            return new Outcome.Nothing();
+        }
+        List<CatalogueFault> shared = sharedNumbers(changes, next);
+        if (!shared.isEmpty()) {
+            return new Outcome.Refused(shared);
+        }
+        Map<String, Row> touched = new LinkedHashMap<>();
+        changes.forEach(c -> touched.put(c.sku(), next.get(c.sku())));
+        ShelfEvent event = books.keep(state.rows().keySet(), touched, changes, kind, words, author, source);
+        state = State.of(next);
+        listeners.forEach(l -> l.accept(state.catalogue()));
+        return new Outcome.Done(event, changes.size());
+    }
+
+    /** No two products on sale share a GTIN. */
+    private static List<CatalogueFault> sharedNumbers(List<RowChange> changes, SortedMap<String, Row> next) {
+        Map<String, List<String>> owners = new HashMap<>();
+        next.values().stream().filter(r -> !r.gone()).forEach(r -> owners.computeIfAbsent(r.product().gtin(), g -> new ArrayList<>(1)).add(r.product().sku()));
+        List<CatalogueFault> faults = new ArrayList<>();
+        for (int i = 0; i < changes.size(); i++) {
+            RowChange change = changes.get(i);
+            String gtin = change.after().getOrDefault(GTIN, "");
+            int line = i + 1;
+            owners.getOrDefault(gtin, List.of()).stream().filter(sku -> !sku.equals(change.sku())).findFirst()
+                    .ifPresent(sku -> faults.add(new CatalogueFault(line, GTIN, gtin, Text.of("shelf.gtin-of-other", sku))));
+        }
+        return faults;
+    }
+
+    /** Products on sale, in the order of SKUs. */
+    public List<Product> onSale() {
+        State now = state;
+        return now.rows().values().stream().filter(r -> !r.gone()).map(Row::product).toList();
+    }
+
+    static String digest(String text) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException("every Java has SHA-256", impossible);
+        }
+    }
+}

@@ -1,0 +1,110 @@
+package boughwright.shelf;
+
+import boughwright.catalogue.CatalogueFault;
+import boughwright.catalogue.CatalogueFixture;
+import boughwright.intake.Delivery;
+import boughwright.intake.Intake;
+import boughwright.intake.IntakeFile;
+import boughwright.intake.Kind;
+import boughwright.intake.Mapping;
+import boughwright.intake.ColumnGuess;
+import boughwright.intake.Opening;
+import boughwright.intake.Progress;
+import boughwright.storage.Settling;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+import javax.sql.DataSource;
+import org.flywaydb.core.Flyway;
+import org.h2.jdbcx.JdbcConnectionPool;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.datasource.DataSourceTransactionManager;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/** A shelf in a database of its own. */
+public final class ShelfFixture {
+
+    static final String AUTHOR = "Ada";
+    private static final Clock NOON = Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);
+
+    final DataSource source;
+    final Shelf shelf;
+    final Till till;
+    final Uses uses;
+
+    private ShelfFixture(DataSource source) {
+        this.source = source;
+        ShelfBooks books = books(source, NOON);
+        this.shelf = new Shelf(books);
+        this.till = new Till(JdbcClient.create(source), new Settling(JdbcClient.create(source), source), books, shelf);
+        this.uses = new Uses(new JdbcTemplate(source));
+    }
+
+    private static ShelfBooks books(DataSource source, Clock clock) {
+        return new ShelfBooks(new JdbcTemplate(source), new TransactionTemplate(new DataSourceTransactionManager(source)),
+                new Settling(JdbcClient.create(source), source), clock);
+    }
+
+    /** A shelf that is not opened yet, in a database that others use too. */
+    public static Shelf shelf(DataSource source, Clock clock) {
+        return new Shelf(books(source, clock));
+    }
+
+    static ShelfFixture empty() {
+        return at("jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1");
+    }
+
+    /** With its database in a file, as a kiosk has it. */
+    static ShelfFixture onDisk(Path folder) {
+        return at("jdbc:h2:file:" + folder.toAbsolutePath().resolve("shop") + ";WRITE_DELAY=0");
+    }
+
+    private static ShelfFixture at(String address) {
+        DataSource source = JdbcConnectionPool.create(address, "sa", "");
+        Flyway.configure().dataSource(source).load().migrate();
+        return new ShelfFixture(source);
+    }
+
+    /** Opened with a file of these rows. */
+    static ShelfFixture with(String... rows) {
+        ShelfFixture fixture = empty();
+        fixture.open(rows);
+        return fixture;
+    }
+
+    List<CatalogueFault> open(String... rows) {
+        return shelf.open(() -> CatalogueFixture.LOOKS, CatalogueFixture.USD, CatalogueFixture.file(rows));
+    }
+
+    /** Opened with the season that ships. */
+    void openWith(Set<String> looks) throws IOException {
+        shelf.open(() -> looks, CatalogueFixture.USD, Files.readString(Path.of("catalogue-samples/season.csv")));
+    }
+
+    /** The same database opened by a kiosk that has been started anew. */
+    ShelfFixture again(String... rows) {
+        ShelfFixture fixture = new ShelfFixture(source);
+        fixture.open(rows);
+        return fixture;
+    }
+
+    /** A file as staff would drop it, with its columns matched as guessed. */
+    static Delivery.Read delivery(Path folder, Kind kind, String text) {
+        try {
+            Path file = Files.writeString(Files.createTempFile(folder, "file", ".csv"), text);
+            IntakeFile opened = ((Opening.Opened) IntakeFile.of("delivery.csv", file)).file();
+            return (Delivery.Read) Intake.read(opened, kind, Mapping.of(ColumnGuess.of(opened, kind)), CatalogueFixture.LOOKS, CatalogueFixture.USD,
+                    Progress.SILENT);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
