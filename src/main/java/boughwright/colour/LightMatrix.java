@@ -75,12 +75,6 @@ final class LightMatrix {
     /** A colour's light sent through the matrix; what leaves the screen's range is cut off there, as an SVG filter does. */
     Srgb applied(Srgb colour) {
         double[] light = times(Srgb.linear(colour.red()), Srgb.linear(colour.green()), Srgb.linear(colour.blue()));
-        return new Srgb(coded(light[0]), coded(light[1]), coded(light[2]));
-    }
-
-    /** The inverse of {@link Srgb#linear}, rounded to 8 bits. */
-    private static int coded(double light) {
-        double v = Math.max(0, Math.min(1, light));
-        return (int) Math.round(255 * (v <= 0.0031308 ? 12.92 * v : 1.055 * Math.pow(v, 1 / 2.4) - 0.055));
+        return new LinearRgb(light[0], light[1], light[2]).clipped().toSrgb();
     }
 }

@@ -2,6 +2,7 @@ package boughwright.drawing;
 
 import boughwright.colour.HueTemplate;
 import boughwright.colour.Oklab;
+import boughwright.colour.Oklch;
 import boughwright.colour.Srgb;
 import boughwright.palette.Tone;
 import java.util.Comparator;
@@ -66,7 +67,7 @@ public final class HueRing {
         double step = 360.0 / STEPS;
         for (int i = 0; i < STEPS; i++) {
             // Each a little longer than its step, so that no seam shows.
-            svg.fill(band((i + 0.5) * step).hex(), wedge(i * step - 0.2, step + 0.4, RADIUS, RADIUS + BAND));
+            svg.fill(new Oklch(BAND_L, BAND_C, (i + 0.5) * step).mapped().hex(), wedge(i * step - 0.2, step + 0.4, RADIUS, RADIUS + BAND));
         }
         for (HueTemplate.Sector sector : sectors) {
             double from = sector.middle() - sector.width() / 2;
@@ -144,21 +145,5 @@ public final class HueRing {
             }
         }
         return path.z();
-    }
-
-    /** OKLCH to sRGB by B. Ottosson's matrices of 23 December 2020; inside the screen's range for the band's lightness and chroma. */
-    private static Srgb band(double hue) {
-        double a = BAND_C * Math.cos(Math.toRadians(hue));
-        double b = BAND_C * Math.sin(Math.toRadians(hue));
-        double l = Math.pow(BAND_L + 0.3963377774 * a + 0.2158037573 * b, 3);
-        double m = Math.pow(BAND_L - 0.1055613458 * a - 0.0638541728 * b, 3);
-        double s = Math.pow(BAND_L - 0.0894841775 * a - 1.2914855480 * b, 3);
-        return new Srgb(coded(4.0767416621 * l - 3.3077115913 * m + 0.2309699292 * s), coded(-1.2684380046 * l + 2.6097574011 * m - 0.3413193965 * s),
-                coded(-0.0041960863 * l - 0.7034186147 * m + 1.7076147010 * s));
-    }
-
-    private static int coded(double light) {
-        double v = Math.max(0, Math.min(1, light));
-        return (int) Math.round(255 * (v <= 0.0031308 ? 12.92 * v : 1.055 * Math.pow(v, 1 / 2.4) - 0.055));
     }
 }

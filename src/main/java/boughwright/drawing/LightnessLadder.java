@@ -1,9 +1,9 @@
 package boughwright.drawing;
 
+import boughwright.colour.Lab;
 import boughwright.palette.Tone;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * Colours by how light they are (CIE L*, 0 black at the foot, 100 white at the head): the palette's members to the left of a strip of
@@ -31,7 +31,7 @@ public final class LightnessLadder {
         for (int i = 0; i < GREYS; i++) {
             double from = BOTTOM - (BOTTOM - TOP) * i / GREYS;
             double to = BOTTOM - (BOTTOM - TOP) * (i + 1) / GREYS;
-            svg.fill(grey(100 * (i + 0.5) / GREYS), Path.fine().m(LEFT, from).l(RIGHT, from).l(RIGHT, to - 0.3).l(LEFT, to - 0.3).z());
+            svg.fill(new Lab(100 * (i + 0.5) / GREYS, 0, 0).toLinear().toSrgb().hex(), Path.fine().m(LEFT, from).l(RIGHT, from).l(RIGHT, to - 0.3).l(LEFT, to - 0.3).z());
         }
         svg.stroke(Chart.SOFT, 0.8, Path.fine().m(LEFT, TOP).l(RIGHT, TOP).l(RIGHT, BOTTOM).l(LEFT, BOTTOM).z());
         members(svg, members);
@@ -73,13 +73,5 @@ public final class LightnessLadder {
 
     private static double y(Tone tone) {
         return BOTTOM - (BOTTOM - TOP) * tone.lab().l() / 100;
-    }
-
-    /** The grey of that lightness: the inverse of the CIE cube-root law and of the sRGB transfer function. */
-    private static String grey(double lightness) {
-        double f = (lightness + 16) / 116;
-        double light = lightness > 8 ? f * f * f : lightness * 27 / 24389;
-        int part = (int) Math.round(255 * (light <= 0.0031308 ? 12.92 * light : 1.055 * Math.pow(light, 1 / 2.4) - 0.055));
-        return String.format(Locale.ROOT, "#%02x%02x%02x", part, part, part);
     }
 }

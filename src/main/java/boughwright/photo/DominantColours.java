@@ -2,6 +2,7 @@ package boughwright.photo;
 
 import boughwright.colour.Lab;
 import boughwright.colour.Oklab;
+import boughwright.colour.Oklch;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -74,7 +75,7 @@ final class DominantColours {
                 .sorted(Comparator.comparingDouble(DominantColours::missed).reversed()).limit(most)
                 .sorted(Comparator.comparingDouble(Group::weight).reversed()).toList();
         double sum = kept.stream().mapToDouble(Group::weight).sum();
-        return new PhotoColours(kept.stream().map(g -> new PhotoColour(InGamut.of(ground == Ground.DROP ? g.lit(bins) : g.colour()), g.weight() / sum)).toList(),
+        return new PhotoColours(kept.stream().map(g -> new PhotoColour(Oklch.of(ground == Ground.DROP ? g.lit(bins) : g.colour()).mapped(), g.weight() / sum)).toList(),
                 finish, setAside);
     }
 
@@ -133,7 +134,7 @@ final class DominantColours {
     }
 
     private static Lab lab(Group group) {
-        return Lab.of(InGamut.of(group.colour()));
+        return Lab.of(Oklch.of(group.colour()).mapped());
     }
 
     private boolean shade(Group one, Group other) {
@@ -145,6 +146,6 @@ final class DominantColours {
             return false;
         }
         int least = (int) (MEETS * Math.min(one.weight(), other.weight()));
-        return field.step(one::has, other::has, least) <= FADES * Field.distance(light, dark);
+        return field.step(one::has, other::has, least) <= FADES * light.difference(dark);
     }
 }

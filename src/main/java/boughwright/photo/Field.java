@@ -41,7 +41,7 @@ record Field(Oklab[] seen, int[] of, int width) {
                     if (count == steps.length) {
                         steps = Arrays.copyOf(steps, 2 * count);
                     }
-                    steps[count++] = distance(seen[pixel], seen[to]);
+                    steps[count++] = seen[pixel].difference(seen[to]);
                 }
             }
         }
@@ -50,12 +50,5 @@ record Field(Oklab[] seen, int[] of, int width) {
         }
         Arrays.sort(steps, 0, count);
         return steps[count / 2];
-    }
-
-    static double distance(Oklab one, Oklab other) {
-        double l = one.l() - other.l();
-        double a = one.a() - other.a();
-        double b = one.b() - other.b();
-        return Math.sqrt(l * l + a * a + b * b);
     }
 }

@@ -2,6 +2,7 @@ package boughwright.photo;
 
 import boughwright.catalogue.Traits.Finish;
 import boughwright.colour.Oklab;
+import boughwright.colour.Oklch;
 import boughwright.colour.Srgb;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -55,7 +56,7 @@ final class Gloss {
         for (Group group : groups) {
             Oklab colour = group.colour();
             if (group.weight() <= LARGEST * all && colour.l() >= base.l() + LIGHTER && pale(colour, base)
-                    && field.step(group::has, p -> !group.has(p), 1) <= FADES * Field.distance(colour, base) && inFewPatches(group)) {
+                    && field.step(group::has, p -> !group.has(p), 1) <= FADES * colour.difference(base) && inFewPatches(group)) {
                 found.add(group);
             }
         }
@@ -105,7 +106,7 @@ final class Gloss {
     FinishHint hint(Group base, List<Group> thrownBack) {
         double all = Arrays.stream(field.of()).filter(p -> p >= 0).count();
         double share = thrownBack.stream().mapToDouble(Group::weight).sum() / all;
-        Optional<Srgb> highlight = thrownBack.stream().max(Comparator.comparingDouble(g -> g.colour().l())).map(g -> InGamut.of(g.colour()));
+        Optional<Srgb> highlight = thrownBack.stream().max(Comparator.comparingDouble(g -> g.colour().l())).map(g -> Oklch.of(g.colour()).mapped());
         double[] lights = lightness(base, thrownBack);
         double range = at(lights, 0.95) - at(lights, 0.05);
         double above = at(lights, 0.99) - at(lights, 0.5);

@@ -2,6 +2,7 @@ package boughwright.photo;
 
 import boughwright.brief.Palette;
 import boughwright.colour.Oklab;
+import boughwright.colour.Oklch;
 import boughwright.colour.Srgb;
 import boughwright.text.Text;
 import java.util.ArrayList;
@@ -93,14 +94,14 @@ public record RoomPalette(Palette palette, List<Boolean> seen) {
 
     private static Srgb second(Oklab main) {
         boolean light = main.l() > LIGHT;
-        return InGamut.of(InGamut.polar(light ? HALF_LIGHT : NEARLY_WHITE, light ? main.chroma() : PALE * main.chroma(), main.hue()));
+        return new Oklch(light ? HALF_LIGHT : NEARLY_WHITE, light ? main.chroma() : PALE * main.chroma(), main.hue()).mapped();
     }
 
     private static Srgb spark(Oklab main) {
-        return InGamut.of(InGamut.polar(CLEAR, BRIGHT, main.chroma() < NEARLY_GREY ? BRASS : main.hue() + 180));
+        return new Oklch(CLEAR, BRIGHT, main.chroma() < NEARLY_GREY ? BRASS : main.hue() + 180).mapped();
     }
 
     private static Srgb ground(Oklab main) {
-        return InGamut.of(InGamut.polar(DEEP, Math.min(NEARLY_GREY, main.chroma()), main.hue()));
+        return new Oklch(DEEP, Math.min(NEARLY_GREY, main.chroma()), main.hue()).mapped();
     }
 }
