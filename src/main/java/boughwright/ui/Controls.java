@@ -7,6 +7,8 @@ import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.html.NativeLabel;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.data.value.ValueChangeMode;
+import com.vaadin.flow.dom.Element;
+import java.util.Map;
 import java.util.function.Consumer;
 
 /** The few controls from which all screens are made: cards, pills, fields. Each is at least 44 px high in the style sheet. */
@@ -78,6 +80,32 @@ final class Controls {
         NativeLabel name = new NativeLabel(label);
         name.setFor(input);
         Div field = new Div(name, input);
+        field.addClassName("field");
+        return field;
+    }
+
+    /**
+     * A labelled list of which one is chosen.
+     *
+     * @param options what is chosen by what is read, in their order
+     */
+    static Div select(String id, String label, Map<String, String> options, String chosen, Consumer<String> onChange) {
+        Element select = new Element("select");
+        select.setAttribute("id", id);
+        options.forEach((value, words) -> {
+            Element option = new Element("option").setAttribute("value", value).setText(words);
+            if (value.equals(chosen)) {
+                option.setAttribute("selected", true);
+            }
+            select.appendChild(option);
+        });
+        select.addEventListener("change", e -> onChange.accept(e.getEventData().getString("event.target.value"))).addEventData("event.target.value");
+        NativeLabel name = new NativeLabel(label);
+        name.getElement().setAttribute("for", id);
+        Div box = new Div();
+        box.addClassName("select");
+        box.getElement().appendChild(select);
+        Div field = new Div(name, box);
         field.addClassName("field");
         return field;
     }

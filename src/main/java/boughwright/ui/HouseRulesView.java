@@ -19,13 +19,10 @@ import boughwright.publishing.ShopDoor;
 import boughwright.publishing.ShopUnits;
 import boughwright.rulebook.Asked;
 import boughwright.text.Text;
-import com.vaadin.flow.component.AttachEvent;
-import com.vaadin.flow.component.ClientCallable;
 import com.vaadin.flow.component.DetachEvent;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Footer;
-import com.vaadin.flow.component.html.Header;
 import com.vaadin.flow.component.html.Main;
 import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.html.Nav;
@@ -42,7 +39,7 @@ import java.util.function.UnaryOperator;
 
 /** Where staff tune, rehearse and publish the house rules; the address names the page. */
 @Route(HouseRulesView.ROUTE)
-class HouseRulesView extends Screen implements HasUrlParameter<String>, HasDynamicTitle, HouseEdits {
+class HouseRulesView extends StaffScreen implements HasUrlParameter<String>, HasDynamicTitle, HouseEdits {
 
     static final String ROUTE = "house-rules";
     static final String REHEARSAL = "rehearsal";
@@ -51,7 +48,6 @@ class HouseRulesView extends Screen implements HasUrlParameter<String>, HasDynam
     static final String REFERENCES = "references";
     static final String COMPARE = "compare";
 
-    private final HousePassword password;
     private final ShopDoor shop;
     private final Editions editions;
     private final Drafts drafts;
@@ -76,8 +72,7 @@ class HouseRulesView extends Screen implements HasUrlParameter<String>, HasDynam
 
     HouseRulesView(HousePassword password, ShopDoor shop, Editions editions, Drafts drafts, Publisher publisher, References references,
             Rehearsals rehearsals, Consultations consultations, ShopUnits units) {
-        super("house");
-        this.password = password;
+        super("tuning", password);
         this.shop = shop;
         this.editions = editions;
         this.drafts = drafts;
@@ -106,20 +101,15 @@ class HouseRulesView extends Screen implements HasUrlParameter<String>, HasDynam
         open();
     }
 
-    private void open() {
-        removeAll();
-        Optional<String> name = Staff.present();
-        if (name.isEmpty()) {
-            drafting = null;
-            Main main = new Main(new SignIn(password, this::open));
-            main.addClassName("door");
-            Header header = new Header(brand());
-            header.addClassName("bar");
-            add(header, main);
-            return;
-        }
-        if (drafting == null || !drafting.author().equals(name.get())) {
-            drafting = new HouseDrafting(publisher, drafts, shop, name.get(), units);
+    @Override
+    void closed() {
+        drafting = null;
+    }
+
+    @Override
+    void opened(String name) {
+        if (drafting == null || !drafting.author().equals(name)) {
+            drafting = new HouseDrafting(publisher, drafts, shop, name, units);
         }
         if (page.isEmpty()) {
             page = Asked.topics().get(0);
@@ -128,25 +118,11 @@ class HouseRulesView extends Screen implements HasUrlParameter<String>, HasDynam
         Div body = new Div(nav, main);
         body.addClassName("body");
         nav.getElement().setAttribute("aria-label", Text.of("house.pages"));
-        add(header(), body, footer());
-        draw();
-    }
-
-    private static Anchor brand() {
-        Anchor brand = new Anchor("", Text.of("brand"));
-        brand.addClassName("brand");
-        return brand;
-    }
-
-    private Header header() {
         state.addClassNames("soft", "summary");
         live.addClassNames("soft", "live");
-        Header header = new Header(brand(), state, live, Controls.link(Text.of("staff.out"), () -> {
-            Staff.signOut();
-            open();
-        }));
-        header.addClassName("bar");
-        return header;
+        Anchor shelf = new Anchor(ShelfView.ROUTE, Text.of("shelf.link"));
+        add(header(state, live, shelf), body, footer());
+        draw();
     }
 
     private Footer footer() {
@@ -179,32 +155,6 @@ class HouseRulesView extends Screen implements HasUrlParameter<String>, HasDynam
             draw();
             scrollToTop();
         }
-    }
-
-    /** Nobody has touched the page for long: it closes by itself. */
-    @ClientCallable
-    private void idle() {
-        Staff.signOut();
-        open();
-    }
-
-    @Override
-    protected void onAttach(AttachEvent attach) {
-        super.onAttach(attach);
-        getElement().executeJs("""
-                let timer;
-                const wait = () => { clearTimeout(timer); timer = setTimeout(() => this.$server.idle(), $0); };
-                for (const sign of ['pointerdown', 'keydown']) this.addEventListener(sign, wait);
-                wait();""", (int) Staff.IDLE.toMillis());
-    }
-
-    @Override
-    public boolean gone() {
-        if (Staff.present().isEmpty()) {
-            open();
-            return true;
-        }
-        return false;
     }
 
     /** Draws the page anew. */

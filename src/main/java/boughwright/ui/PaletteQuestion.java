@@ -4,6 +4,7 @@ import boughwright.brief.Look;
 import boughwright.brief.Palette;
 import boughwright.brief.ShopChoices;
 import boughwright.catalogue.ShelfMatch;
+import boughwright.colour.ColourName;
 import boughwright.colour.Srgb;
 import boughwright.drawing.DressedTree;
 import boughwright.photo.Photo;
@@ -106,7 +107,7 @@ final class PaletteQuestion {
                 Div swatch = new Div();
                 swatch.addClassName("found-colour");
                 swatch.getStyle().set("background-color", colour.colour().hex());
-                swatches.add(new ListItem(swatch, new Span(Text.of("interview.palette.photo.share", String.valueOf(Math.max(1, Math.round(100 * colour.share())))))));
+                swatches.add(new ListItem(swatch, new Span(Text.of("interview.palette.photo.share", String.valueOf(Math.max(1, Math.round(100 * colour.share()))), ColourName.of(colour.colour()).name()))));
             }
             box.add(new H3(Text.of("interview.palette.photo.found")), swatches);
         });
@@ -214,7 +215,7 @@ final class PaletteQuestion {
         });
         NativeLabel label = new NativeLabel(Text.of("palette." + role));
         label.setFor(input);
-        Div field = new Div(input, label);
+        Div field = new Div(input, label, Controls.words(Srgb.read(hex).map(c -> ColourName.of(c).name()).orElse(""), "soft"));
         field.addClassName("colour");
         return field;
     }

@@ -1,6 +1,7 @@
 package boughwright.ui;
 
 import boughwright.brief.Palette;
+import boughwright.colour.ColourName;
 import boughwright.colour.Srgb;
 import boughwright.house.Complaint;
 import boughwright.house.Headings;
@@ -15,6 +16,7 @@ import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Input;
 import com.vaadin.flow.component.html.NativeLabel;
+import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.data.value.ValueChangeMode;
 import java.util.ArrayList;
 import java.util.List;
@@ -106,7 +108,9 @@ final class PalettesPage extends HousePage {
         });
         NativeLabel label = new NativeLabel(Headings.column(PARTS[part]));
         label.setFor(field);
-        Div box = new Div(field, label);
+        Span name = Controls.words(ColourName.of(now).name(), "soft");
+        field.addValueChangeListener(e -> Srgb.read(e.getValue()).ifPresent(c -> name.setText(ColourName.of(c).name())));
+        Div box = new Div(field, label, name);
         box.addClassName("colour");
         return box;
     }

@@ -3,6 +3,8 @@ package boughwright.ui;
 import boughwright.brief.Abundance;
 import boughwright.brief.Word;
 import boughwright.catalogue.Product;
+import boughwright.colour.Lab;
+import boughwright.colour.Srgb;
 import boughwright.consultation.Consultations;
 import boughwright.consultation.Reopened;
 import boughwright.consultation.Saved;
@@ -225,6 +227,11 @@ final class Proposing {
 
     List<Swap> swaps(String slot, int most) {
         return proposal().map(p -> designer.swaps(p, slot, most, Patience.usual())).orElse(List.of());
+    }
+
+    /** Those whose colour is nearest to one, the nearest first. */
+    List<Swap> swapsNear(String slot, Srgb colour, int most) {
+        return proposal().map(p -> designer.swapsNear(p, slot, Lab.of(colour), most, Patience.usual())).orElse(List.of());
     }
 
     /** What the last change has changed, sentence by sentence. */

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import boughwright.KioskFixture;
 import boughwright.brief.Abundance;
 import boughwright.catalogue.Product;
+import boughwright.colour.Lab;
+import boughwright.colour.Srgb;
 import boughwright.kit.KitLine;
 import boughwright.kit.Patience;
 import boughwright.kit.Swap;
@@ -196,5 +198,18 @@ class ProposingTest {
         var year = KioskFixture.designer().growth(asked, Patience.usual()).years().get(0);
         proposing.start(year);
         assertThat(proposing.proposal().orElseThrow().kit().lines()).isEqualTo(year.proposal().kit().lines());
+    }
+
+    @Test
+    void swaps_near_a_colour_come_nearest_first_and_can_be_had() {
+        Proposing proposing = proposing(BRIEF);
+        Srgb plum = new Srgb(0x5e, 0x27, 0x50);
+
+        String slot = proposing.proposal().orElseThrow().kit().lines().stream().filter(l -> l.role() == Role.BASE_RIBBON).findFirst().orElseThrow().slot();
+
+        List<Swap> swaps = proposing.swapsNear(slot, plum, 5);
+
+        assertThat(swaps).isNotEmpty().extracting(s -> s.product().lab().difference(Lab.of(plum))).isSorted();
+        assertThat(swaps).allSatisfy(s -> assertThat(s.product().roles()).contains(Role.BASE_RIBBON));
     }
 }

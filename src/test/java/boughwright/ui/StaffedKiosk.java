@@ -1,0 +1,38 @@
+package boughwright.ui;
+
+import boughwright.publishing.FirstWord;
+import boughwright.publishing.HousePassword;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.support.ui.ExpectedConditions;
+import org.springframework.beans.factory.annotation.Autowired;
+
+/** A browsed kiosk in which staff sign in; all tests share one password, as they share one kiosk. */
+abstract class StaffedKiosk extends BrowsedKiosk {
+
+    private static final String PASSWORD = "seven swans a-swimming";
+
+    @Autowired
+    private HousePassword account;
+
+    final void type(String id, String text) {
+        WebElement field = patience.until(ExpectedConditions.elementToBeClickable(By.id(id)));
+        field.clear();
+        field.sendKeys(text);
+    }
+
+    /** @param page its address, with a slash before it */
+    final void signIn(String page) {
+        browser.get(address(page));
+        patience.until(ExpectedConditions.elementToBeClickable(By.id("staff-name")));
+        if (!account.hasPassword()) {
+            type("staff-word", FirstWord.of(account));
+            type("staff-again", PASSWORD);
+        }
+        type("staff-name", "Ada");
+        type("staff-password", PASSWORD);
+        browser.findElement(By.id("staff-password")).sendKeys(Keys.ENTER);
+        patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(".house nav")));
+    }
+}
