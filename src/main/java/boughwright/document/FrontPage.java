@@ -2,6 +2,8 @@ package boughwright.document;
 
 import boughwright.brief.Brief;
 import boughwright.brief.Palette;
+import boughwright.colour.ColourName;
+import boughwright.colour.Srgb;
 import boughwright.drawing.QrCode;
 import boughwright.measure.Money;
 import boughwright.proposal.Proposal;
@@ -122,9 +124,10 @@ final class FrontPage {
         html.put("p", "", palette.title());
         html.in("div", "chips", () -> {
             for (int i = 0; i < PARTS.size(); i++) {
-                String colour = palette.colours().get(i).hex();
+                Srgb colour = palette.colours().get(i);
                 String part = Text.of("document.palette." + PARTS.get(i));
-                html.in("div", "chip", () -> html.in("div", "spot", () -> html.with("style", "background-color:" + colour)).put("p", "", part));
+                html.in("div", "chip", () -> html.in("div", "spot", () -> html.with("style", "background-color:" + colour.hex())).put("p", "", part)
+                        .put("p", "shade", ColourName.of(colour).name()));
             }
         });
     }

@@ -1,5 +1,6 @@
 package boughwright.document;
 
+import boughwright.colour.ColourName;
 import boughwright.kit.KitLine;
 import boughwright.measure.Money;
 import boughwright.proposal.PickList;
@@ -69,7 +70,7 @@ final class PickPages {
                             html.with("style", "background-color:" + p.colour().hex())));
                     html.text(first.name());
                 });
-                html.put("div", "uses", first.sku() + " · " + uses(lines));
+                html.put("div", "uses", first.sku() + " · " + colour(first) + uses(lines));
             });
             html.put("td", "quantity", Wording.count(quantity, first.role()));
             html.put("td", "packs", first.packSize() == 1 ? String.valueOf(packs)
@@ -77,6 +78,11 @@ final class PickPages {
             html.put("td", "money", first.unitPrice().show());
             html.put("td", "money strong", price.show());
         });
+    }
+
+    /** In words too, since a dot says little in a dim store room or to some eyes. */
+    private String colour(KitLine line) {
+        return proposal.catalogue().product(line.sku()).map(p -> ColourName.of(p.colour()).name() + " · ").orElse("");
     }
 
     private static String uses(List<KitLine> lines) {
