@@ -63,7 +63,7 @@ class ArchitectureTest {
         allow("shelf", "text catalogue intake storage", "boughwright.rulebook.Rulebook", "com.fasterxml.jackson", "org.springframework", "org.slf4j");
         allow("publishing", "text measure brief needs rulebook catalogue kit proposal house storage shelf", "boughwright.consultation.Saved",
                 "com.fasterxml.jackson", "org.springframework", "org.slf4j");
-        allow("consultation", "text brief needs catalogue kit proposal rulebook publishing shelf storage", "com.vaadin.flow.component.UI", "com.fasterxml.jackson",
+        allow("consultation", "text measure brief needs catalogue kit proposal rulebook publishing shelf storage", "com.vaadin.flow.component.UI", "com.fasterxml.jackson",
                 "org.springframework");
         allow("cli", "text measure brief needs rulebook catalogue kit layout plan drawing proposal document", "org.springframework.jdbc.core.JdbcTemplate");
         allow("api", "text measure colour brief needs rulebook catalogue photo kit palette plan drawing proposal document intake publishing shelf consultation athome", "com.vaadin.flow.component.UI",

@@ -9,18 +9,20 @@ import java.util.regex.Pattern;
 
 /**
  * Codes that people can say aloud: two short words with a digit between, {@code kelp-4-moss} in addresses and {@code KELP 4 MOSS}
- * on screen. No word sounds like another, and none can be taken for a digit.
+ * on screen. Letters stand in words alone, so that none is taken for another or for a digit; any two words differ by two slips of the pen, by
+ * three where they sound alike.
  */
 final class Codes {
 
-    private static final List<String> WORDS = List.of(
-            "acorn", "amber", "apple", "ash", "aspen", "aster", "basil", "birch", "bloom", "bough", "bramble", "brook", "bud", "cedar", "cherry",
-            "clove", "clover", "cone", "copper", "coral", "crane", "daisy", "dell", "dove", "ember", "fern", "fig", "finch", "flax", "foxglove",
-            "frost", "garnet", "ginger", "gorse", "grove", "hazel", "heath", "heron", "holly", "hop", "iris", "ivy", "juniper", "kelp", "lark",
-            "larch", "laurel", "lilac", "linden", "linen", "lotus", "maple", "meadow", "mint", "moss", "myrtle", "nettle", "nutmeg", "oak", "olive",
-            "opal", "orchid", "osier", "otter", "pearl", "pebble", "peony", "pepper", "pine", "plum", "poppy", "quail", "quartz", "quince", "reed",
-            "robin", "rose", "rowan", "rush", "saffron", "sage", "sedge", "sloe", "sorrel", "spruce", "star", "swan", "tansy", "teasel", "thistle",
-            "thyme", "tulip", "umber", "velvet", "violet", "walnut", "willow", "wren", "yarrow", "yew");
+    static final List<String> WORDS = List.of(
+            "acorn", "amber", "apple", "ash", "aspen", "aster", "basil", "birch", "bloom", "bough", "bracken", "bramble", "brook", "bud",
+            "cedar", "cherry", "clove", "cone", "copper", "coral", "crane", "daisy", "dell", "dove", "fennel", "fern", "fig", "finch",
+            "flax", "foxglove", "frost", "garnet", "ginger", "gorse", "grove", "hawthorn", "hazel", "heath", "heron", "holly", "hop",
+            "iris", "ivy", "jasmine", "juniper", "kelp", "lark", "laurel", "lilac", "linen", "lotus", "magpie", "maple", "meadow", "mint",
+            "moss", "myrtle", "nettle", "nutmeg", "oak", "olive", "opal", "orchid", "osier", "otter", "pearl", "pebble", "peony", "pepper",
+            "pine", "plum", "poppy", "quail", "quartz", "quince", "reed", "robin", "rose", "rowan", "saffron", "sage", "sedge", "sloe",
+            "sorrel", "spruce", "star", "swan", "tansy", "teasel", "thistle", "thyme", "tulip", "vanilla", "velvet", "violet", "walnut",
+            "willow", "wren", "yarrow", "yew");
 
     private static final Pattern FORM = Pattern.compile("([a-z]+)[\\s-]*([2-9])[\\s-]*([a-z]+)");
     private static final SecureRandom RANDOM = new SecureRandom();
@@ -41,5 +43,10 @@ final class Codes {
     static Optional<String> read(String typed) {
         Matcher code = FORM.matcher(typed.strip().toLowerCase(Locale.ROOT));
         return code.matches() ? Optional.of(code.group(1) + "-" + code.group(2) + "-" + code.group(3)) : Optional.empty();
+    }
+
+    /** The code as it is shown and said: {@code KELP 4 MOSS}. */
+    static String spoken(String code) {
+        return code.replace('-', ' ').toUpperCase(Locale.ROOT);
     }
 }

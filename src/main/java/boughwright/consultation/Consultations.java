@@ -1,5 +1,6 @@
 package boughwright.consultation;
 
+import boughwright.measure.Units;
 import boughwright.proposal.AdjustmentsJson;
 import boughwright.proposal.Designer;
 import boughwright.proposal.Outcome;
@@ -30,32 +31,32 @@ public class Consultations {
     private final Settling settling;
     private final ShopDoor shop;
     private final Uses uses;
+    private final Interviews interviews;
 
-    Consultations(JdbcClient database, Settling settling, ShopDoor shop, Uses uses) {
+    Consultations(JdbcClient database, Settling settling, ShopDoor shop, Uses uses, Interviews interviews) {
         this.database = database;
         this.settling = settling;
         this.shop = shop;
         this.uses = uses;
+        this.interviews = interviews;
     }
 
-    /** Saves under a new code. */
+    /** Saves a proposal that no interview went before, as the first of a new consultation. */
     public Saved begin(String brief, Outcome outcome) {
-        for (int i = 0; i < TRIES; i++) {
-            try {
-                return save(Codes.any(), 1, brief, outcome, Optional.empty());
-            } catch (DuplicateKeyException taken) {
-                // Another consultation has these words already; others are as good.
-            }
-        }
-        throw new IllegalStateException("no free code was found in " + TRIES + " tries");
+        refuseFaults(outcome);
+        String code = interviews.begin(new Interviews.State("", "", units(outcome), "en")).code();
+        return save(code, 1, brief, outcome, Optional.empty());
     }
 
-    /** Saves as the next revision of a code that exists; of two who change it at once, the later has the last word. */
+    /** Saves as the next revision of a consultation, or as the first of its interview; of two who change it at once, the later has the last word. */
     public Saved go(String code, String brief, Outcome outcome) {
         for (int i = 0; i < TRIES; i++) {
-            Saved last = open(code).orElseThrow(() -> new IllegalArgumentException("no consultation " + code));
+            Optional<Saved> last = open(code);
+            if (last.isEmpty() && interviews.open(code).isEmpty()) {
+                throw new IllegalArgumentException("no consultation " + code);
+            }
             try {
-                return save(code, last.revision() + 1, brief, outcome, Optional.of(last));
+                return save(code, last.map(Saved::revision).orElse(0) + 1, brief, outcome, last);
             } catch (DuplicateKeyException taken) {
                 // Another tablet was faster; its revision stays, ours follows it.
             }
@@ -100,10 +101,18 @@ public class Consultations {
                 .param("most", most).query(Consultations::row).list();
     }
 
-    private Saved save(String code, int revision, String brief, Outcome outcome, Optional<Saved> before) {
+    private static void refuseFaults(Outcome outcome) {
         if (outcome instanceof Outcome.BadBrief) {
             throw new IllegalArgumentException("a brief with faults is not saved");
         }
+    }
+
+    private static Units units(Outcome outcome) {
+        return outcome instanceof Outcome.Made made ? made.proposal().brief().units() : ((Outcome.NoKitFits) outcome).brief().units();
+    }
+
+    private Saved save(String code, int revision, String brief, Outcome outcome, Optional<Saved> before) {
+        refuseFaults(outcome);
         Saved saved = outcome instanceof Outcome.Made made
                 ? new Saved(code, revision, brief, made.proposal().adjustments(), made.proposal().seed(), true, text(code, outcome),
                         made.proposal().edition().id())
@@ -116,6 +125,7 @@ public class Consultations {
                 .param("code", code).param("revision", revision).param("made", now).param("brief", brief)
                 .param("adjustments", AdjustmentsJson.of(saved.adjustments()).toString()).param("seed", saved.seed()).param("outcome", saved.fits() ? "kit" : "conflict")
                 .param("proposal", saved.proposal()).param("edition", saved.edition()).update();
+        interviews.touch(code);
         uses.note(code, ProductUse.in(outcome, saved.adjustments(), before), now);
         settling.settle();
         return saved;

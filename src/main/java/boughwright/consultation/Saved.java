@@ -16,6 +16,6 @@ public record Saved(String code, int revision, String brief, Adjustments adjustm
 
     /** The code as it is shown and said: {@code KELP 4 MOSS}. */
     public String spoken() {
-        return code.replace('-', ' ').toUpperCase(java.util.Locale.ROOT);
+        return Codes.spoken(code);
     }
 }

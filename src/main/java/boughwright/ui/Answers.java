@@ -4,10 +4,14 @@ import boughwright.brief.Abundance;
 import boughwright.brief.Fullness;
 import boughwright.brief.SeenFrom;
 import boughwright.brief.Tree;
+import boughwright.brief.Word;
 import boughwright.measure.Length;
 import boughwright.measure.Units;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -85,5 +89,51 @@ final class Answers {
             ownedInWords.forEach(text -> list.addObject().put("text", text));
         }
         return root.toString();
+    }
+
+    /**
+     * What {@link #brief} has written, read again; what is missing or no answer of ours is as it was before anything was asked.
+     *
+     * @param brief any brief, also one that came over the interface; empty for none
+     */
+    static Answers of(String brief, Units units) {
+        Answers answers = new Answers();
+        answers.units = units;
+        JsonNode root = read(brief);
+        JsonNode tree = root.path("tree");
+        answers.height = tree.path("height").asText("");
+        answers.diameter = tree.path("widestDiameter").asText("");
+        answers.fullness = Word.read(Fullness.class, tree.path("fullness").asText("")).orElse(answers.fullness);
+        answers.seenFrom = Word.read(SeenFrom.class, tree.path("seenFrom").asText("")).orElse(answers.seenFrom);
+        answers.lit = tree.path("lit").asBoolean();
+        answers.real = tree.path("real").asBoolean();
+        answers.ceiling = root.path("room").path("ceiling").asText("");
+        answers.nearHeat = root.path("room").path("nearHeat").asBoolean();
+        answers.toddlers = root.path("household").path("toddlers").asBoolean();
+        answers.pets = root.path("household").path("pets").asBoolean();
+        answers.look = root.path("look").asText("");
+        if (root.path("palette").isObject()) {
+            root.path("palette").fields().forEachRemaining(c -> answers.ownColours.put(c.getKey(), c.getValue().asText()));
+        } else {
+            answers.palette = root.path("palette").asText("");
+        }
+        answers.abundance = Word.read(Abundance.class, root.path("abundance").asText("")).orElse(answers.abundance);
+        answers.budget = root.path("budget").asText("");
+        for (JsonNode piece : root.path("owned")) {
+            if (piece.has("text")) {
+                answers.ownedInWords.add(piece.path("text").asText());
+            } else {
+                answers.owned.put(piece.path("sku").asText(), piece.path("quantity").asInt());
+            }
+        }
+        return answers;
+    }
+
+    private static JsonNode read(String brief) {
+        try {
+            return brief.isBlank() ? MissingNode.getInstance() : JSON.readTree(brief);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("a kept brief is JSON", e);
+        }
     }
 }

@@ -11,13 +11,33 @@ import java.util.function.Supplier;
 /** Leads through the questions: where one is, what may be asked next, what keeps one from going on. Knows no screen. */
 final class Interview {
 
-    private final Answers answers = new Answers();
-    private final Supplier<ShopChoices> shop;
-    private Question at = Question.TREE;
+    /** Keeps what was answered, before anything of it is shown. */
+    @FunctionalInterface
+    interface Book {
+        void keep(Answers answers, Question at);
+    }
 
-    /** @param shop asked only once a question needs it */
-    Interview(Supplier<ShopChoices> shop) {
+    private final Answers answers;
+    private final Supplier<ShopChoices> shop;
+    private final Book book;
+    private Question at;
+
+    /**
+     * @param answers as far as they were given before
+     * @param at where it goes on
+     * @param shop asked only once a question needs it
+     * @param book told of every answer, and of each step on or back
+     */
+    Interview(Answers answers, Question at, Supplier<ShopChoices> shop, Book book) {
+        this.answers = answers;
+        this.at = at;
         this.shop = shop;
+        this.book = book;
+    }
+
+    /** Something was answered. */
+    void answered() {
+        book.keep(answers, at);
     }
 
     Answers answers() {
@@ -47,6 +67,7 @@ final class Interview {
     void back() {
         if (!first()) {
             at = Question.values()[at.ordinal() - 1];
+            book.keep(answers, at);
         }
     }
 
@@ -55,6 +76,7 @@ final class Interview {
         Optional<BriefFault> fault = faults().stream().filter(f -> at.asksFor(f.field())).findFirst();
         if (fault.isEmpty() && !last()) {
             at = Question.values()[at.ordinal() + 1];
+            book.keep(answers, at);
         }
         return fault;
     }

@@ -57,7 +57,7 @@ class InterviewView extends Screen implements HasDynamicTitle {
         super("interview");
         this.shop = shop;
         this.consultations = consultations;
-        this.interview = new Interview(() -> designer().rulebook().choices());
+        this.interview = new Interview(new Answers(), Question.TREE, () -> designer().rulebook().choices(), (answers, at) -> { });
         this.pages = new QuestionPages(interview.answers(), this::designer, this::answered, this::open, this::lastYear);
         back = Controls.button(Text.of("interview.back"), "quiet", this::back);
         next = Controls.button("", "strong", this::next);

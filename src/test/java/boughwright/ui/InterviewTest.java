@@ -7,13 +7,20 @@ import boughwright.brief.Abundance;
 import boughwright.brief.Brief;
 import boughwright.brief.BriefReader;
 import boughwright.brief.BriefReading;
+import boughwright.brief.Fullness;
 import boughwright.brief.SeenFrom;
 import boughwright.measure.Length;
+import boughwright.measure.Units;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
 class InterviewTest {
 
-    private final Interview interview = new Interview(() -> KioskFixture.designer().rulebook().choices());
+    private final List<String> kept = new ArrayList<>();
+    private final Interview interview = new Interview(new Answers(), Question.TREE, () -> KioskFixture.designer().rulebook().choices(),
+            (answers, at) -> kept.add(at + " " + answers.height));
 
     private Brief read() {
         return ((BriefReading.Read) new BriefReader(KioskFixture.designer().rulebook().choices()).read(interview.answers().brief())).brief();
@@ -27,6 +34,79 @@ class InterviewTest {
         interview.answers().height = "9 ft";
         assertThat(interview.next()).isEmpty();
         assertThat(interview.at()).isEqualTo(Question.SEEN_FROM);
+    }
+
+    @Test
+    void each_answer_and_each_step_is_kept_with_where_it_stands() {
+        interview.answers().height = "9 ft";
+        interview.answered();
+        interview.next();
+        interview.back();
+
+        assertThat(kept).containsExactly("TREE 9 ft", "SEEN_FROM 9 ft", "TREE 9 ft");
+    }
+
+    @Test
+    void answers_are_read_again_as_they_were_written() {
+        for (long seed = 1; seed <= 500; seed++) {
+            Answers given = some(new SplittableRandom(seed));
+
+            Answers read = Answers.of(given.brief(), given.units);
+
+            assertThat(read).as("seed %d", seed).usingRecursiveComparison().isEqualTo(given);
+            assertThat(read.brief()).as("seed %d", seed).isEqualTo(given.brief());
+        }
+    }
+
+    /** Answers of every kind, also such as no shop would take. */
+    private static Answers some(SplittableRandom random) {
+        Answers answers = new Answers();
+        answers.units = pick(random, Units.values());
+        answers.height = pick(random, "", "9 ft", "2.3 m", "tall “ish”, \\ about");
+        answers.diameter = pick(random, "", "50 in", "1,2");
+        answers.fullness = pick(random, Fullness.values());
+        answers.seenFrom = pick(random, SeenFrom.values());
+        answers.lit = random.nextBoolean();
+        answers.real = random.nextBoolean();
+        answers.ceiling = pick(random, "", "10 ft");
+        answers.nearHeat = random.nextBoolean();
+        answers.toddlers = random.nextBoolean();
+        answers.pets = random.nextBoolean();
+        answers.look = pick(random, "", "woodland", "gone-since");
+        if (random.nextBoolean()) {
+            for (String role : new String[] {"main", "second", "spark", "ground"}) {
+                answers.ownColours.put(role, String.format("#%06x", random.nextInt(1 << 24)));
+            }
+        } else {
+            answers.palette = pick(random, "", "midnight-brass");
+        }
+        answers.abundance = pick(random, Abundance.values());
+        answers.budget = pick(random, "", "650.00", "lots");
+        for (int i = random.nextInt(4); i > 0; i--) {
+            answers.owned.put("LK-" + random.nextInt(1000), 1 + random.nextInt(500));
+            answers.ownedInWords.add(pick(random, "24 matte red 80 mm balls", "Großmutters „Stern“", "{\"sku\": 1}") + i);
+        }
+        return answers;
+    }
+
+    @SafeVarargs
+    private static <T> T pick(SplittableRandom random, T... from) {
+        return from[random.nextInt(from.length)];
+    }
+
+    @Test
+    void a_brief_that_came_over_the_interface_can_be_gone_through_as_an_interview() {
+        assertThat(Answers.of("", Units.METRES)).usingRecursiveComparison().isEqualTo(metric());
+        Answers answers = Answers.of("{\"tree\": {\"height\": \"9 ft\"}, \"budget\": \"650.00\"}", Units.FEET);
+        assertThat(answers.height).isEqualTo("9 ft");
+        assertThat(answers.budget).isEqualTo("650.00");
+        assertThat(answers.abundance).isEqualTo(Abundance.GENEROUS);
+    }
+
+    private static Answers metric() {
+        Answers answers = new Answers();
+        answers.units = Units.METRES;
+        return answers;
     }
 
     @Test
