@@ -77,6 +77,12 @@ public record Product(
         return width.metres() < 0.08 ? "small" : width.metres() < 0.13 ? "middling" : "large";
     }
 
+    /** The same with so many packs on hand. */
+    public Product withStock(int packs) {
+        return new Product(sku, gtin, name, brand, roles, family, colour, secondColour, texture, finish, material, shape, pattern, weave, width, length, lights,
+                pack, price, level, packs, shelf, looks, safety, lab);
+    }
+
     /** All the pieces that are on hand. */
     public int piecesInStock() {
         return (int) Math.min(Integer.MAX_VALUE, (long) stock * pack);

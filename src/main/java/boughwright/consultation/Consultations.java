@@ -6,6 +6,7 @@ import boughwright.proposal.Designer;
 import boughwright.proposal.Outcome;
 import boughwright.proposal.ProposalJson;
 import boughwright.publishing.ShopDoor;
+import boughwright.shelf.Reservations;
 import boughwright.shelf.Uses;
 import boughwright.storage.Settling;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -32,13 +33,15 @@ public class Consultations {
     private final ShopDoor shop;
     private final Uses uses;
     private final Interviews interviews;
+    private final Reservations reservations;
 
-    Consultations(JdbcClient database, Settling settling, ShopDoor shop, Uses uses, Interviews interviews) {
+    Consultations(JdbcClient database, Settling settling, ShopDoor shop, Uses uses, Interviews interviews, Reservations reservations) {
         this.database = database;
         this.settling = settling;
         this.shop = shop;
         this.uses = uses;
         this.interviews = interviews;
+        this.reservations = reservations;
     }
 
     /** Saves a proposal that no interview went before, as the first of a new consultation. */
@@ -71,7 +74,7 @@ public class Consultations {
      */
     public Optional<Reopened> reopen(String code) {
         return open(code).map(saved -> {
-            Designer designer = shop.designer(saved.edition());
+            Designer designer = shop.designer(saved.edition(), reservations.of(saved.code()));
             Outcome outcome = designer.propose(saved.brief(), saved.adjustments(), saved.seed());
             if (outcome instanceof Outcome.BadBrief || text(saved.code(), outcome).equals(saved.proposal())) {
                 return new Reopened(saved, designer, outcome, false);

@@ -222,7 +222,16 @@ public class ShopDoor implements DisposableBean {
         await();
         LiveShop now = live;
         // An edition may have been published long ago to begin today.
-        return now.on().equals(editions.today()) ? now : refreshed();
+        if (!now.on().equals(editions.today())) {
+            now = refreshed();
+        }
+        // Packs are promised and given back all day long.
+        Catalogue left = shelf.catalogue();
+        if (now.designer().catalogue() != left) {
+            restocked(left);
+            now = live;
+        }
+        return now;
     }
 
     private void await() {
@@ -256,6 +265,16 @@ public class ShopDoor implements DisposableBean {
         others.put(live.designer().rulebook().edition().id(), live.designer());
         others.remove(rulebook.edition().id());
         live = new LiveShop(number, designer(rulebook), editions.today());
+    }
+
+    /**
+     * As {@link #designer(String)}, for somebody who has been promised some packs already: they can be proposed again.
+     *
+     * @param own packs by SKU
+     */
+    public Designer designer(String editionId, Map<String, Integer> own) {
+        Designer serving = designer(editionId);
+        return own.isEmpty() ? serving : new Designer(serving.rulebook(), shelf.catalogue(own), solver);
     }
 
     /** The designer under the edition of that id; under the live one when there is none of that id or it cannot be opened any more. */

@@ -23,6 +23,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
@@ -49,6 +50,9 @@ public class Shelf {
     private final ShelfBooks books;
     private final List<Consumer<Catalogue>> listeners = new ArrayList<>();
     private volatile State state = new State(new TreeMap<>(), new Catalogue(List.of()));
+    private final AtomicLong promises = new AtomicLong();
+    private final Object leftLock = new Object();
+    private volatile Left left;
     private RowCheck check;
 
     Shelf(ShelfBooks books) {
@@ -62,6 +66,10 @@ public class Shelf {
             return new State(rows, new Catalogue(rows.values().stream().map(Row::product).toList(),
                     rows.values().stream().filter(Row::gone).map(r -> r.product().sku()).collect(Collectors.toSet())));
         }
+    }
+
+    /** What is left of a state when promised packs are taken off. @param promised packs by SKU, as they were at {@code version} at the latest */
+    private record Left(State of, long version, Map<String, Integer> promised, Catalogue catalogue) {
     }
 
     /** What came of a change. */
@@ -94,6 +102,7 @@ public class Shelf {
         String source = digest(csv);
         SortedMap<String, Row> kept = readable(books.rows());
         if (!kept.isEmpty()) {
+            books.countAll(kept);
             state = State.of(kept);
             if (books.sources().contains(source)) {
                 return List.of();
@@ -127,9 +136,67 @@ public class Shelf {
         return rows;
     }
 
-    /** What there is at this moment. */
+    /** Takes from the books what has been written there by others than this shelf, and tells whoever listens. */
+    public synchronized void reread() {
+        state = State.of(readable(books.rows()));
+        listeners.forEach(l -> l.accept(catalogue()));
+    }
+
+    /** What can be had at this moment: what is on hand less what others have been promised. The same one until something changes. */
     public Catalogue catalogue() {
-        return state.catalogue();
+        return left().catalogue();
+    }
+
+    /**
+     * The same for somebody who has been promised some of it already.
+     *
+     * @param own packs by SKU
+     */
+    public Catalogue catalogue(Map<String, Integer> own) {
+        Left now = left();
+        if (own.isEmpty()) {
+            return now.catalogue();
+        }
+        Map<String, Integer> others = new HashMap<>(now.promised());
+        own.forEach((sku, packs) -> others.merge(sku, -packs, (a, b) -> Math.max(0, a + b)));
+        return less(now.of(), others);
+    }
+
+    private Left left() {
+        Left now = left;
+        if (upToDate(now)) {
+            return now;
+        }
+        // A lock of its own: whoever is told of a change holds other locks, and asks for the catalogue.
+        synchronized (leftLock) {
+            if (!upToDate(left)) {
+                long version = promises.get();
+                State of = state;
+                Map<String, Integer> promised = books.promised();
+                left = new Left(of, version, promised, promised.isEmpty() ? of.catalogue() : less(of, promised));
+            }
+            return left;
+        }
+    }
+
+    private boolean upToDate(Left known) {
+        return known != null && known.of() == state && known.version() == promises.get();
+    }
+
+    private static Catalogue less(State state, Map<String, Integer> promised) {
+        return new Catalogue(state.rows().values().stream().map(Row::product)
+                .map(p -> promised.getOrDefault(p.sku(), 0) > 0 ? p.withStock(Math.max(0, p.stock() - promised.get(p.sku()))) : p).toList(),
+                state.rows().values().stream().filter(Row::gone).map(r -> r.product().sku()).collect(Collectors.toSet()));
+    }
+
+    /** Packs have been promised, given back or handed over, here or on another kiosk. */
+    void promisesChanged() {
+        promises.incrementAndGet();
+    }
+
+    /** Packs leave the shop, within the transaction of the caller, after which the shelf is to be reread. */
+    void sold(Map<String, Integer> packs) {
+        books.sold(packs);
     }
 
     /** The cells of a product by column, as they are kept; empty when nobody knows it. */
@@ -444,7 +511,7 @@ public class Shelf {
         changes.forEach(c -> touched.put(c.sku(), next.get(c.sku())));
         ShelfEvent event = books.keep(state.rows().keySet(), touched, changes, kind, words, author, source);
         state = State.of(next);
-        listeners.forEach(l -> l.accept(state.catalogue()));
+        listeners.forEach(l -> l.accept(catalogue()));
         return new Outcome.Done(event, changes.size());
     }
 

@@ -14,6 +14,8 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -112,26 +114,86 @@ class ShelfBooks {
         transaction.executeWithoutResult(status -> {
             batches("insert into product (cells, gone, sku) values (?, ?, ?)", inserts);
             batches("update product set cells = ?, gone = ? where sku = ?", updates);
-            if (kind == ShelfEvent.Kind.TILL && joined(changes.size() - added - gone, author)) {
+            count(touched);
+            int changed = changes.size() - added - gone;
+            if (kind == ShelfEvent.Kind.TILL && joined(kind, changed, author)) {
                 return;
             }
-            int id = database.sql("select coalesce(max(id), 0) + 1 from shelf_event").query(Integer.class).single();
-            database.sql("""
-                            insert into shelf_event (id, made_at, author, what, words, source, added, changed, gone, undone, changes)
-                            values (:id, :made, :author, :what, :words, :source, :added, :changed, :gone, false, :changes)""")
-                    .param("id", id).param("made", now()).param("author", author).param("what", kind.name())
-                    .param("words", words.length() <= LONGEST_WORDS ? words : words.substring(0, LONGEST_WORDS - 1) + "…").param("source", source)
-                    .param("added", added).param("changed", changes.size() - added - gone).param("gone", gone)
-                    .param("changes", kind == ShelfEvent.Kind.TILL ? "" : Packed.of(text(changes))).update();
+            note(kind, words, author, source, added, changed, gone, kind == ShelfEvent.Kind.TILL ? "" : Packed.of(text(changes)));
         });
         settling.settle();
         return events(1).get(0);
     }
 
-    /** A till calls all day long: what it does without a break between is one event. */
-    private boolean joined(int changed, String author) {
+    /** Keeps the numbers that packs are promised from as the cells are. */
+    private void count(Map<String, Row> touched) {
+        List<Object[]> counts = new ArrayList<>();
+        touched.forEach((sku, row) -> counts.add(new Object[] {row.product().stock(), sku}));
+        List<Object[]> missing = new ArrayList<>();
+        for (int from = 0; from < counts.size(); from += BATCH) {
+            List<Object[]> part = counts.subList(from, Math.min(counts.size(), from + BATCH));
+            int[] updated = jdbc.batchUpdate("update stock set on_hand = ? where sku = ?", part);
+            for (int i = 0; i < updated.length; i++) {
+                if (updated[i] == 0) {
+                    missing.add(part.get(i));
+                }
+            }
+        }
+        batches("insert into stock (on_hand, sku, held) values (?, ?, 0)", missing);
+    }
+
+    /** Numbers for those products that have none yet, as after an upgrade. */
+    void countAll(Map<String, Row> rows) {
+        Set<String> counted = new HashSet<>(database.sql("select sku from stock").query(String.class).list());
+        Map<String, Row> missing = new TreeMap<>(rows);
+        missing.keySet().removeAll(counted);
+        if (!missing.isEmpty()) {
+            transaction.executeWithoutResult(status -> count(missing));
+        }
+    }
+
+    /** Packs that are promised to somebody, by SKU. */
+    Map<String, Integer> promised() {
+        Map<String, Integer> promised = new HashMap<>();
+        database.sql("select sku, held from stock where held > 0").query(row -> {
+            promised.put(row.getString("sku"), row.getInt("held"));
+        });
+        return promised;
+    }
+
+    /**
+     * Takes packs off what is on hand, within the transaction of the caller.
+     *
+     * @param packs by SKU, in the order in which rows are to be locked
+     */
+    void sold(Map<String, Integer> packs) {
+        packs.forEach((sku, count) -> database.sql("select cells from product where sku = :sku for update").param("sku", sku).query(String.class).optional()
+                .ifPresent(json -> {
+                    Map<String, String> cells = new TreeMap<>(cells(json));
+                    int left = Math.max(0, Integer.parseInt(cells.getOrDefault(Shelf.STOCK, "0")) - count);
+                    cells.put(Shelf.STOCK, String.valueOf(left));
+                    jdbc.update("update product set cells = ? where sku = ?", text(cells), sku);
+                    jdbc.update("update stock set on_hand = ? where sku = ?", left, sku);
+                }));
+        if (!packs.isEmpty() && !joined(ShelfEvent.Kind.COUNTER, packs.size(), "")) {
+            note(ShelfEvent.Kind.COUNTER, "", "", "", 0, packs.size(), 0, "");
+        }
+    }
+
+    private void note(ShelfEvent.Kind kind, String words, String author, String source, int added, int changed, int gone, String changes) {
+        int id = database.sql("select coalesce(max(id), 0) + 1 from shelf_event").query(Integer.class).single();
+        database.sql("""
+                        insert into shelf_event (id, made_at, author, what, words, source, added, changed, gone, undone, changes)
+                        values (:id, :made, :author, :what, :words, :source, :added, :changed, :gone, false, :changes)""")
+                .param("id", id).param("made", now()).param("author", author).param("what", kind.name())
+                .param("words", words.length() <= LONGEST_WORDS ? words : words.substring(0, LONGEST_WORDS - 1) + "…").param("source", source)
+                .param("added", added).param("changed", changed).param("gone", gone).param("changes", changes).update();
+    }
+
+    /** A till calls all day long, and so does the counter: what one of them does without a break between is one event. */
+    private boolean joined(ShelfEvent.Kind kind, int changed, String author) {
         List<ShelfEvent> newest = events(1);
-        if (newest.isEmpty() || newest.get(0).kind() != ShelfEvent.Kind.TILL || !newest.get(0).author().equals(author)
+        if (newest.isEmpty() || newest.get(0).kind() != kind || !newest.get(0).author().equals(author)
                 || !newest.get(0).madeAt().toLocalDate().equals(now().toLocalDate())) {
             return false;
         }

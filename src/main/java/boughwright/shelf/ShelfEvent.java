@@ -15,6 +15,6 @@ import java.time.LocalDateTime;
  */
 public record ShelfEvent(int id, LocalDateTime madeAt, String author, Kind kind, String words, int added, int changed, int gone, boolean undone) {
 
-    /** FOLDER is the file that the kiosk was started with. */
-    public enum Kind { FOLDER, WHOLE, STOCK, PRICE, EDIT, BULK, TILL, UNDO }
+    /** FOLDER is the file that the kiosk was started with; COUNTER is what customers have taken home, or what was not where it should be. */
+    public enum Kind { FOLDER, WHOLE, STOCK, PRICE, EDIT, BULK, TILL, COUNTER, UNDO }
 }

@@ -39,7 +39,7 @@ final class DonePage extends ShelfPage {
         Div rows = new Div();
         Div links = new Div();
         links.addClassName("line-links");
-        if (event.kind() != ShelfEvent.Kind.TILL && event.kind() != ShelfEvent.Kind.FOLDER) {
+        if (event.kind() != ShelfEvent.Kind.TILL && event.kind() != ShelfEvent.Kind.COUNTER && event.kind() != ShelfEvent.Kind.FOLDER) {
             NativeButton[] show = new NativeButton[1];
             show[0] = Controls.link(Text.of("shelf.done.show"), () -> {
                 rows.removeAll();

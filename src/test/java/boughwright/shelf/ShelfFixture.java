@@ -10,6 +10,7 @@ import boughwright.intake.Mapping;
 import boughwright.intake.ColumnGuess;
 import boughwright.intake.Opening;
 import boughwright.intake.Progress;
+import boughwright.storage.Changes;
 import boughwright.storage.Settling;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -39,6 +40,7 @@ public final class ShelfFixture {
     final Shelf shelf;
     final Till till;
     final Uses uses;
+    final Reservations reservations;
 
     private ShelfFixture(DataSource source) {
         this.source = source;
@@ -46,6 +48,7 @@ public final class ShelfFixture {
         this.shelf = new Shelf(books);
         this.till = new Till(JdbcClient.create(source), new Settling(JdbcClient.create(source), source), books, shelf);
         this.uses = new Uses(new JdbcTemplate(source));
+        this.reservations = new Reservations(new JdbcTemplate(source), new Changes(JdbcClient.create(source)), shelf);
     }
 
     private static ShelfBooks books(DataSource source, Clock clock) {
