@@ -10,7 +10,7 @@
  *               └─────────────────────┤ (CBC)              drawing · document      ▲
  *                                 catalogue                (pictures, pages)     house (rules that staff tune)
  *                                                          palette · photo        shelf (what is sold) ◀── intake (files)
- *                                                          (an eye for colour)
+ *                                                          (an eye for colour)    quote (what it costs)
  *   measure · colour · text: what every step shares
  * </pre>
  *

@@ -59,6 +59,7 @@ class ArchitectureTest {
                 "com.openhtmltopdf", "org.apache.pdfbox", "org.apache.fontbox", "de.rototor.pdfbox", "org.apache.batik", "org.w3c", "org.xml");
         allow("intake", "text measure colour brief needs catalogue", "org.springframework.stereotype.Component", "com.fasterxml.jackson", "org.dhatim.fastexcel");
         allow("house", "text measure colour brief needs rulebook catalogue kit layout plan proposal", "org.springframework.stereotype.Component", JACKSON);
+        allow("quote", "text measure brief needs rulebook catalogue kit proposal", "org.springframework.stereotype.Component", JACKSON);
         allow("storage", "", "boughwright.text.Text", "org.springframework", "org.slf4j");
         allow("shelf", "text catalogue intake storage", "boughwright.rulebook.Rulebook", "com.fasterxml.jackson", "org.springframework", "org.slf4j");
         allow("publishing", "text measure brief needs rulebook catalogue kit proposal house storage shelf", "boughwright.consultation.Saved",
