@@ -4,9 +4,11 @@ import boughwright.cli.CommandLine;
 import java.util.Locale;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
+import org.springframework.boot.autoconfigure.security.servlet.UserDetailsServiceAutoConfiguration;
 
 /** Starts the kiosk, or answers a single command when the first argument names one. */
-@SpringBootApplication
+// Nobody signs in by Spring's own user, whose password it would tell in the log.
+@SpringBootApplication(exclude = UserDetailsServiceAutoConfiguration.class)
 public class Boughwright {
 
     /** Runs the command that {@code args} names, without a server or a database; starts the kiosk otherwise. */

@@ -60,6 +60,7 @@ public class ShopDoor implements DisposableBean {
     private final Editions editions;
     private final Shelf shelf;
     private final Rulebook.Source files;
+    private final boolean invented;
     private final CompletableFuture<Void> opened = new CompletableFuture<>();
     private final Thread opening;
     private final KitSolver solver = new KitSolver();
@@ -76,6 +77,7 @@ public class ShopDoor implements DisposableBean {
         this.editions = editions;
         this.shelf = shelf;
         this.files = Shop.rules(path(folder));
+        this.invented = folder.isBlank() && catalogue.isBlank();
         this.opening = new Thread(() -> open(path(catalogue)), "opening the shop");
         opening.start();
     }
@@ -385,6 +387,11 @@ public class ShopDoor implements DisposableBean {
         } catch (IOException e) {
             return List.of(Text.of("cli.not-utf8"));
         }
+    }
+
+    /** Whether this is the invented shop: it was given neither rules nor products of its own, and staff have brought none in. */
+    public boolean demo() {
+        return invented && !shelf.ownGoods();
     }
 
     /** Whether {@link #designer} would answer at once. */

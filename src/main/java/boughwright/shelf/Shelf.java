@@ -231,6 +231,11 @@ public class Shelf {
         return books.changes(event);
     }
 
+    /** Whether staff have brought in a whole catalogue of their own. */
+    public boolean ownGoods() {
+        return books.ownGoods();
+    }
+
     /** What can be taken back now: the newest event that staff made and that is not undone. */
     public Optional<ShelfEvent> undoable() {
         return books.undoable();

@@ -72,6 +72,11 @@ class ShelfBooks {
         return database.sql("select count(*) from shelf_event where not undone and what in " + BY_STAFF).query(Integer.class).single() > 0;
     }
 
+    /** Whether staff have brought in a whole catalogue that stands. */
+    boolean ownGoods() {
+        return database.sql("select count(*) from shelf_event where not undone and what = 'WHOLE'").query(Integer.class).single() > 0;
+    }
+
     Optional<ShelfEvent> undoable() {
         return database.sql("select * from shelf_event where not undone and what in " + BY_STAFF + " order by id desc fetch first 1 rows only")
                 .query(ShelfBooks::event).optional();

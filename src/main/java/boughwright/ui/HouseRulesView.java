@@ -11,7 +11,6 @@ import boughwright.needs.HouseNumber.Theme;
 import boughwright.publishing.Drafts;
 import boughwright.publishing.Editions;
 import boughwright.publishing.KeptEdition;
-import boughwright.publishing.HousePassword;
 import boughwright.publishing.Publisher;
 import boughwright.publishing.References;
 import boughwright.publishing.Rehearsals;
@@ -70,9 +69,9 @@ class HouseRulesView extends StaffScreen implements HasUrlParameter<String>, Has
     private int pointed;
     private String askedEdition = "";
 
-    HouseRulesView(HousePassword password, ShopDoor shop, Editions editions, Drafts drafts, Publisher publisher, References references,
+    HouseRulesView(StaffDoor door, ShopDoor shop, Editions editions, Drafts drafts, Publisher publisher, References references,
             Rehearsals rehearsals, Consultations consultations, ShopUnits units) {
-        super("tuning", password);
+        super("tuning", StaffPlace.HOUSE_RULES.roles(), door);
         this.shop = shop;
         this.editions = editions;
         this.drafts = drafts;

@@ -29,9 +29,11 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.PreserveOnRefresh;
 import com.vaadin.flow.router.Route;
+import com.vaadin.flow.server.auth.AnonymousAllowed;
 import java.util.Optional;
 
 /** The interview: one question a page on large cards, the tree in its room drawn to scale beside them. */
+@AnonymousAllowed
 @Route("")
 @PreserveOnRefresh
 class InterviewView extends Screen implements HasDynamicTitle {

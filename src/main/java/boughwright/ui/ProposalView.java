@@ -25,10 +25,12 @@ import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.router.Route;
+import com.vaadin.flow.server.auth.AnonymousAllowed;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
 /** The proposal: the dressed tree, the kit line by line with its reasons, what it costs, how to put it up. */
+@AnonymousAllowed
 @Route("plan")
 class ProposalView extends PlanScreen {
 

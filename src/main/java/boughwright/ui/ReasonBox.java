@@ -20,7 +20,7 @@ final class ReasonBox extends Div {
                 proposing.designer().rulebook().edition().title()));
         source.addClassName("reason-source");
         add(text, source);
-        Staff.present().flatMap(name -> row(proposing, need)).ifPresent(this::add);
+        Staff.present().filter(p -> p.role().isOneOf(StaffPlace.HOUSE_RULES.roles())).flatMap(p -> row(proposing, need)).ifPresent(this::add);
         if (need.changed()) {
             add(Controls.link(Text.of("kit.back-to", need.computed()), () -> {
                 change.accept(() -> proposing.quantityAsComputed(need.id()));

@@ -1,7 +1,6 @@
 package boughwright.ui;
 
 import boughwright.catalogue.CatalogueFault;
-import boughwright.publishing.HousePassword;
 import boughwright.publishing.ShopDoor;
 import boughwright.shelf.FileMappings;
 import boughwright.shelf.Photos;
@@ -52,8 +51,8 @@ class ShelfView extends StaffScreen implements HasUrlParameter<String>, HasDynam
     private String sku = "";
     private String author = "";
 
-    ShelfView(HousePassword password, ShopDoor shop, Shelf shelf, Uses uses, Photos photos, Till till, FileMappings mappings) {
-        super("stocking", password);
+    ShelfView(StaffDoor door, ShopDoor shop, Shelf shelf, Uses uses, Photos photos, Till till, FileMappings mappings) {
+        super("stocking", StaffPlace.SHELF.roles(), door);
         this.shop = shop;
         this.shelf = shelf;
         this.uses = uses;

@@ -1,40 +1,75 @@
 package boughwright.ui;
 
-import boughwright.publishing.HousePassword;
+import boughwright.people.Person;
+import boughwright.people.Role;
+import boughwright.people.SignedIn;
 import boughwright.text.Text;
 import com.vaadin.flow.component.AttachEvent;
 import com.vaadin.flow.component.ClientCallable;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.Header;
 import com.vaadin.flow.component.html.Main;
+import com.vaadin.flow.component.html.Paragraph;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
-/** A screen for staff alone: a door that asks for the password before it, and it closes by itself when nobody touches it for long. */
+/** A screen for some roles alone: a door stands before it, and it locks by itself when nobody touches it for long. */
 abstract class StaffScreen extends Screen {
 
-    private final HousePassword password;
+    private final Set<Role> roles;
+    private final StaffDoor door;
 
-    StaffScreen(String name, HousePassword password) {
+    /** @param roles that may open it; a manager may open every screen */
+    StaffScreen(String name, Set<Role> roles, StaffDoor door) {
         super("house");
         addClassName(name);
-        this.password = password;
+        this.roles = roles;
+        this.door = door;
     }
 
     /** Shows the screen, or its door. */
     final void open() {
         removeAll();
-        Optional<String> name = Staff.present();
-        if (name.isPresent()) {
-            opened(name.get());
-            return;
+        Optional<Person> person = Staff.present();
+        Staff.signedIn().ifPresent(SignedIn::touched);
+        if (person.isEmpty()) {
+            closed();
+            shut(new SignIn(door, this::open));
+        } else if (!person.get().role().isOneOf(roles)) {
+            closed();
+            shut(notFor(person.get()));
+        } else {
+            opened(person.get().name());
+            watch();
         }
-        closed();
-        Main main = new Main(new SignIn(password, this::open));
+    }
+
+    private void shut(Component inPlace) {
+        Main main = new Main(inPlace);
         main.addClassName("door");
         Header header = new Header(brand());
         header.addClassName("bar");
+        if (door.demo()) {
+            header.add(demo());
+        }
         add(header, main);
+    }
+
+    private Div notFor(Person person) {
+        String others = roles.stream().sorted().map(r -> Text.of("people.role." + r.word())).collect(Collectors.joining(", "));
+        Div words = new Div(new H1(Text.of("staff.not-for")), new Paragraph(Text.of("staff.not-for.words", person.name(), Text.of("people.role." + person.role().word()))));
+        if (!others.isEmpty()) {
+            words.add(new Paragraph(Text.of("staff.not-for.roles", others)));
+        }
+        Anchor start = new Anchor(StaffView.ROUTE, Text.of("staff.start"));
+        start.addClassNames("button", "strong");
+        words.add(start, Controls.button(Text.of("staff.other"), "quiet", this::leave));
+        words.addClassName("sign-in");
+        return words;
     }
 
     /** Adds everything to the screen, which is empty. @param name of who is signed in */
@@ -44,21 +79,44 @@ abstract class StaffScreen extends Screen {
     void closed() {
     }
 
-    /** Whether nobody is signed in any more; the door stands there then. */
+    /** Whether whoever is there may not use this screen any more; its door stands there then. Asked before everything that changes something. */
     public boolean gone() {
-        if (Staff.present().isEmpty()) {
+        if (Staff.present().filter(p -> p.role().isOneOf(roles)).isEmpty()) {
             open();
             return true;
         }
+        Staff.signedIn().ifPresent(SignedIn::touched);
         return false;
+    }
+
+    /** Who is signed in. Only while the screen is open. */
+    final Person person() {
+        return Staff.present().orElseThrow();
+    }
+
+    final StaffDoor door() {
+        return door;
     }
 
     Header header(Component... middle) {
         Header header = new Header(brand());
+        if (door.demo()) {
+            header.add(demo());
+        }
         header.add(middle);
-        header.add(Controls.link(Text.of("staff.out"), this::leave));
+        Anchor start = new Anchor(StaffView.ROUTE, Text.of("staff.start"));
+        Anchor me = new Anchor(ProfileView.ROUTE, Text.of("staff.me", person().name(), Text.of("people.role." + person().role().word())));
+        me.addClassName("me");
+        boolean tablet = door.place().tablet().isPresent();
+        Div who = new Div(start, me, Controls.button(Text.of(tablet ? "staff.lock" : "staff.out"), "quiet", this::leave));
+        who.addClassName("who");
+        header.add(who);
         header.addClassName("bar");
         return header;
+    }
+
+    private static Component demo() {
+        return Controls.words(Text.of("staff.demo"), "demo");
     }
 
     private static Anchor brand() {
@@ -67,24 +125,52 @@ abstract class StaffScreen extends Screen {
         return brand;
     }
 
+    /** Signs out in every tab of this browser; whoever comes next finds the door of the same screen. */
     private void leave() {
-        Staff.signOut();
-        open();
+        getUI().ifPresent(Staff::signOut);
     }
 
-    /** Nobody has touched the page for long: it closes by itself. */
+    /** Nobody has touched this tab for long; another one may have been touched. */
     @ClientCallable
     private void idle() {
-        leave();
+        if (Staff.signedIn().isPresent() && Staff.present().isEmpty()) {
+            leave();
+        }
+    }
+
+    /** This tab was touched. */
+    @ClientCallable
+    private void here() {
+        Staff.signedIn().ifPresent(SignedIn::touched);
+    }
+
+    private void watch() {
+        Staff.signedIn().ifPresent(signedIn -> getElement().executeJs("""
+                clearTimeout(this.lockTimer);
+                this.lockAfter = $0;
+                const wait = () => {
+                    clearTimeout(this.lockTimer);
+                    // A little later than the kiosk's own count, which begins with the last that it heard.
+                    this.lockTimer = setTimeout(() => { wait(); this.$server.idle(); }, this.lockAfter + 500);
+                };
+                if (!this.lockWatched) {
+                    this.lockWatched = true;
+                    let told = Date.now();
+                    const touched = () => {
+                        wait();
+                        if (Date.now() - told > Math.min(15000, this.lockAfter / 4)) {
+                            told = Date.now();
+                            this.$server.here();
+                        }
+                    };
+                    for (const sign of ['pointerdown', 'keydown']) this.addEventListener(sign, touched);
+                }
+                wait();""", (int) signedIn.lock().toMillis()));
     }
 
     @Override
     protected void onAttach(AttachEvent attach) {
         super.onAttach(attach);
-        getElement().executeJs("""
-                let timer;
-                const wait = () => { clearTimeout(timer); timer = setTimeout(() => this.$server.idle(), $0); };
-                for (const sign of ['pointerdown', 'keydown']) this.addEventListener(sign, wait);
-                wait();""", (int) Staff.IDLE.toMillis());
+        watch();
     }
 }

@@ -16,10 +16,12 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.router.Route;
+import com.vaadin.flow.server.auth.AnonymousAllowed;
 import java.util.List;
 import java.util.Locale;
 
 /** The ways to meet one brief side by side: drawing, total, what it is in a sentence, what differs. */
+@AnonymousAllowed
 @Route("ways")
 class WaysView extends PlanScreen {
 

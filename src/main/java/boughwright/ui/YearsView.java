@@ -16,8 +16,10 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.router.Route;
+import com.vaadin.flow.server.auth.AnonymousAllowed;
 
 /** The scheme as it grows over three years: each year's drawing, what joins, what it costs, what may be gone by the next. */
+@AnonymousAllowed
 @Route("years")
 class YearsView extends PlanScreen {
 

@@ -28,7 +28,6 @@ final class OpenShop {
     final Drafts drafts;
     final References references;
     final Publisher publisher;
-    final HousePassword account;
     final Rehearsals rehearsals;
     private final DataSource source;
 
@@ -68,7 +67,6 @@ final class OpenShop {
         references = new References(database, editions, settling);
         publisher = new Publisher(shop, editions, drafts, references);
         rehearsals = new Rehearsals(shop);
-        account = new HousePassword(database, editions, settling, clock);
     }
 
     static OpenShop open() {
