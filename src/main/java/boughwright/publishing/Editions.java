@@ -1,7 +1,9 @@
 package boughwright.publishing;
 
+import boughwright.storage.Changes;
 import boughwright.storage.Packed;
 import boughwright.storage.Settling;
+import boughwright.storage.Transactions;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -20,27 +22,50 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
-import org.springframework.transaction.support.TransactionTemplate;
 
-/** All editions, which of them is live when, and what was done with them by whom. What a method has kept survives the loss of the process. */
+/**
+ * All editions, which of them is live when, and what was done with them by whom. What a method has kept survives the loss of the process.
+ * Kiosks that share a database write one after another and hear of each other ({@link #whenChangedElsewhere}).
+ */
 @Repository
 public class Editions {
 
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT).withLocale(Locale.US);
 
+    /** Of the table {@code change_count}. */
+    private static final String TOPIC = "editions";
+
     private final JdbcClient database;
-    private final TransactionTemplate transaction;
+    private final Transactions transactions;
+    private final Changes changes;
     private final Settling settling;
     private final Clock clock;
 
-    Editions(JdbcClient database, TransactionTemplate transaction, Settling settling, Clock clock) {
+    Editions(JdbcClient database, Transactions transactions, Changes changes, Settling settling, Clock clock) {
         this.database = database;
-        this.transaction = transaction;
+        this.transactions = transactions;
+        this.changes = changes;
         this.settling = settling;
         this.clock = clock;
+    }
+
+    /** Runs work that changes something here, in a transaction and alone among all kiosks; again when another one was in its way. */
+    <T> T alone(Supplier<T> work) {
+        T answer = transactions.run(() -> {
+            changes.bump(TOPIC);
+            return work.get();
+        });
+        settling.settle();
+        return answer;
+    }
+
+    /** Calls when another kiosk has changed something. */
+    void whenChangedElsewhere(Runnable listener) {
+        changes.whenChanged(TOPIC, listener);
     }
 
     /** Today where the shop stands. */
@@ -116,10 +141,13 @@ public class Editions {
      *
      * @param edition whose number and time do not matter: they are given here
      * @param startsOn empty to keep it without publishing it
-     * @return its number
+     * @return its number; empty when another edition has got its id or title meanwhile, and nothing is kept
      */
-    int keep(KeptEdition edition, Optional<LocalDate> startsOn, String changes) {
-        int number = transaction.execute(status -> {
+    Optional<Integer> keep(KeptEdition edition, Optional<LocalDate> startsOn, String changes) {
+        return alone(() -> {
+            if (hasTitle(edition.title()) && edition.origin() == KeptEdition.Origin.STAFF || edition(edition.id()).isPresent()) {
+                return Optional.<Integer>empty();
+            }
             int next = next("edition", "number");
             database.sql("""
                             insert into edition (number, id, title, note, author, origin, based_on, made_at, texts, override)
@@ -127,45 +155,51 @@ public class Editions {
                     .param("number", next).param("id", edition.id()).param("title", edition.title()).param("note", edition.note())
                     .param("author", edition.author()).param("origin", edition.origin().name()).param("based", edition.basedOn().orElse(null))
                     .param("made", now()).param("texts", packed(edition.texts())).param("override", edition.override()).update();
-            note(edition.author(), HouseEvent.Kind.KEPT, Optional.of(next), changes);
+            insertNote(edition.author(), HouseEvent.Kind.KEPT, Optional.of(next), changes);
             startsOn.ifPresent(day -> insertPublication(next, day, edition.author(), HouseEvent.Kind.PUBLISHED));
-            return next;
+            return Optional.of(next);
         });
-        settling.settle();
-        return number;
     }
 
     /** An edition that is kept already goes live again from today on. */
     void rollBack(int number, String author) {
-        transaction.executeWithoutResult(status -> insertPublication(number, today(), author, HouseEvent.Kind.ROLLED_BACK));
-        settling.settle();
+        alone(() -> {
+            insertPublication(number, today(), author, HouseEvent.Kind.ROLLED_BACK);
+            return number;
+        });
     }
 
     /** A publication that has not begun does not take place. */
     void withdraw(int publication, String author) {
-        transaction.executeWithoutResult(status -> {
+        alone(() -> {
             database.sql("update publication set withdrawn = true where id = :id and starts_on > :today").param("id", publication).param("today", today()).update();
             Optional<Integer> edition = publications().stream().filter(p -> p.id() == publication).map(Publication::edition).findFirst();
-            note(author, HouseEvent.Kind.WITHDRAWN, edition, "");
+            insertNote(author, HouseEvent.Kind.WITHDRAWN, edition, "");
+            return publication;
         });
-        settling.settle();
     }
 
     private void insertPublication(int edition, LocalDate startsOn, String author, HouseEvent.Kind kind) {
         database.sql("insert into publication (id, edition, starts_on, made_at, author, withdrawn) values (:id, :edition, :starts, :made, :author, false)")
                 .param("id", next("publication", "id")).param("edition", edition).param("starts", startsOn).param("made", now())
                 .param("author", author).update();
-        note(author, kind, Optional.of(edition), startsOn.toString());
+        insertNote(author, kind, Optional.of(edition), startsOn.toString());
     }
 
     /** That somebody has made a file the draft. */
     public void imported(String author, String file) {
         note(author, HouseEvent.Kind.IMPORTED, Optional.empty(), file.length() <= 80 ? file : file.substring(0, 79) + "…");
-        settling.settle();
     }
 
     /** Adds to what is told under "history". */
     void note(String author, HouseEvent.Kind kind, Optional<Integer> edition, String words) {
+        alone(() -> {
+            insertNote(author, kind, edition, words);
+            return words;
+        });
+    }
+
+    private void insertNote(String author, HouseEvent.Kind kind, Optional<Integer> edition, String words) {
         database.sql("insert into house_event (id, made_at, author, what, edition, words) values (:id, :made, :author, :what, :edition, :words)")
                 .param("id", next("house_event", "id")).param("made", now()).param("author", author).param("what", kind.name())
                 .param("edition", edition.orElse(null)).param("words", words).update();
@@ -179,6 +213,7 @@ public class Editions {
                 .list();
     }
 
+    /** Nobody else can take the same: whoever writes here does so alone. */
     private int next(String table, String column) {
         return database.sql("select coalesce(max(" + column + "), 0) + 1 from " + table).query(Integer.class).single();
     }

@@ -106,7 +106,7 @@ public class Publisher {
         return EditionTexts.of(rules, id, title, shop.designer().rulebook().edition());
     }
 
-    /** Publishes a draft and discards it; refused, everything stays as it is. */
+    /** Publishes a draft and discards it, unless somebody has gone on with it meanwhile; refused, everything stays as it is. */
     public synchronized Outcome publish(HouseRules rules, int basedOn, Wish wish) {
         List<String> reasons = new ArrayList<>();
         String title = wish.title().strip();
@@ -140,10 +140,13 @@ public class Publisher {
         List<Change> changes = Comparison.of(rules(basedOn), rules, Units.FEET);
         KeptEdition edition = new KeptEdition(0, id, title, wish.note().strip(), wish.author().strip(), KeptEdition.Origin.STAFF, Optional.of(basedOn), null,
                 texts(rules, id, title), trial.broken().isEmpty() ? "" : wish.override().strip());
-        int number = shop.publish(edition, trial.rulebook().orElseThrow(), wish.startsOn(),
+        Optional<Integer> number = shop.publish(edition, trial.rulebook().orElseThrow(), wish.startsOn(),
                 changes.stream().map(Change::sentence).collect(Collectors.joining("\n")));
-        drafts.discard();
-        return new Outcome.Published(number);
+        if (number.isEmpty()) {
+            return new Outcome.Refused(List.of(Text.of("publishing.title.taken", title)));
+        }
+        drafts.open().filter(draft -> draft.rules().equals(rules)).ifPresent(draft -> drafts.discard(draft.mark()));
+        return new Outcome.Published(number.get());
     }
 
     /** What was to go live later does not. */

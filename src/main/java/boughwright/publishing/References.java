@@ -1,7 +1,6 @@
 package boughwright.publishing;
 
 import boughwright.house.ReferenceBrief;
-import boughwright.storage.Settling;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -24,12 +23,10 @@ public class References {
 
     private final JdbcClient database;
     private final Editions editions;
-    private final Settling settling;
 
-    References(JdbcClient database, Editions editions, Settling settling) {
+    References(JdbcClient database, Editions editions) {
         this.database = database;
         this.editions = editions;
-        this.settling = settling;
     }
 
     /** A brief of the shop's own. */
@@ -55,19 +52,23 @@ public class References {
     }
 
     public void add(ReferenceBrief brief, String author) {
-        int id = database.sql("select coalesce(max(id), 0) + 1 from reference_brief").query(Integer.class).single();
-        database.sql("insert into reference_brief (id, title, brief, expected, author) values (:id, :title, :brief, :expected, :author)")
-                .param("id", id).param("title", brief.title()).param("brief", brief.brief()).param("expected", text(brief.expected()))
-                .param("author", author).update();
-        editions.note(author, HouseEvent.Kind.REFERENCE, Optional.empty(), "+ " + brief.title());
-        settling.settle();
+        editions.alone(() -> {
+            int id = database.sql("select coalesce(max(id), 0) + 1 from reference_brief").query(Integer.class).single();
+            database.sql("insert into reference_brief (id, title, brief, expected, author) values (:id, :title, :brief, :expected, :author)")
+                    .param("id", id).param("title", brief.title()).param("brief", brief.brief()).param("expected", text(brief.expected()))
+                    .param("author", author).update();
+            editions.note(author, HouseEvent.Kind.REFERENCE, Optional.empty(), "+ " + brief.title());
+            return id;
+        });
     }
 
     public void remove(int id, String author) {
-        own().stream().filter(o -> o.id() == id).findFirst().ifPresent(own -> {
-            database.sql("delete from reference_brief where id = :id").param("id", id).update();
-            editions.note(author, HouseEvent.Kind.REFERENCE, Optional.empty(), "− " + own.brief().title());
-            settling.settle();
+        editions.alone(() -> {
+            own().stream().filter(o -> o.id() == id).findFirst().ifPresent(own -> {
+                database.sql("delete from reference_brief where id = :id").param("id", id).update();
+                editions.note(author, HouseEvent.Kind.REFERENCE, Optional.empty(), "− " + own.brief().title());
+            });
+            return id;
         });
     }
 

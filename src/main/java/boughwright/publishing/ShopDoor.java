@@ -44,7 +44,8 @@ import org.springframework.stereotype.Component;
  * then the one place that says which edition is live.
  *
  * <p>Whoever asks for {@link #designer()} keeps what he got: an edition that goes live later changes nothing for him. An edition that
- * cannot be opened never takes the place of one that serves. With no usable rulebook at all the faults are told line by line in the
+ * cannot be opened never takes the place of one that serves. What another kiosk on the same database publishes, rolls back or withdraws is
+ * live here within some seconds. With no usable rulebook at all the faults are told line by line in the
  * log, and the kiosk stops: it could serve nobody. Safe for several threads.
  */
 @Component
@@ -94,6 +95,8 @@ public class ShopDoor implements DisposableBean {
 
     private void open(Optional<Path> goods) {
         try {
+            // Before anything is read, so that what another kiosk publishes meanwhile is not missed.
+            editions.whenChangedElsewhere(this::changedElsewhere);
             Rulebook.Opening folder = Rulebook.open(files);
             if (folder instanceof Rulebook.Opening.Faulty faulty) {
                 refuse(faulty.faults().stream().map(RulebookFault::sentence).toList());
@@ -152,9 +155,11 @@ public class ShopDoor implements DisposableBean {
         boolean goesLive = serving.map(e -> e.origin() == KeptEdition.Origin.FOLDER).orElse(true);
         String id = editions.edition(folder.edition().id()).isPresent() ? editions.freeId(folder.edition().id()) : folder.edition().id();
         texts.put("edition.json", named(json, folder.edition().id(), id));
-        return editions.keep(new KeptEdition(0, id, folder.edition().title(), Text.of(known.isPresent() ? "publishing.folder.again" : "publishing.folder.first"),
+        Optional<Integer> kept = editions.keep(new KeptEdition(0, id, folder.edition().title(), Text.of(known.isPresent() ? "publishing.folder.again" : "publishing.folder.first"),
                 Text.of("publishing.folder.author"), KeptEdition.Origin.FOLDER, known.map(KeptEdition::number), null, texts, ""),
                 goesLive ? Optional.of(editions.today()) : Optional.empty(), "");
+        // Another kiosk that starts at the same moment was faster; what it has kept is found now.
+        return kept.isPresent() ? kept.get() : keepFolder(folder);
     }
 
     /** Tags of looks that any edition has: a product may belong to one that is gone, or to one that is to come. */
@@ -244,6 +249,11 @@ public class ShopDoor implements DisposableBean {
         }
     }
 
+    private void changedElsewhere() {
+        await();
+        refreshed();
+    }
+
     private synchronized LiveShop refreshed() {
         LocalDate today = editions.today();
         Optional<Publication> due = editions.live(today);
@@ -325,11 +335,11 @@ public class ShopDoor implements DisposableBean {
         return designer(rulebook);
     }
 
-    /** Keeps an edition, and lets it go live at once when its day has come. @return its number */
-    synchronized int publish(KeptEdition edition, Rulebook rulebook, LocalDate startsOn, String changes) {
-        int number = editions.keep(edition, Optional.of(startsOn), changes);
-        if (editions.live(editions.today()).map(Publication::edition).filter(n -> n == number).isPresent()) {
-            goLive(number, rulebook);
+    /** Keeps an edition, and lets it go live at once when its day has come. @return its number; empty when another has its title already */
+    synchronized Optional<Integer> publish(KeptEdition edition, Rulebook rulebook, LocalDate startsOn, String changes) {
+        Optional<Integer> number = editions.keep(edition, Optional.of(startsOn), changes);
+        if (number.isPresent() && editions.live(editions.today()).map(Publication::edition).equals(number)) {
+            goLive(number.get(), rulebook);
         }
         return number;
     }

@@ -1,7 +1,6 @@
 package boughwright.shelf;
 
 import boughwright.intake.Mapping;
-import boughwright.storage.Settling;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -12,12 +11,10 @@ import org.springframework.stereotype.Repository;
 public class FileMappings {
 
     private final JdbcClient database;
-    private final Settling settling;
     private final ShelfBooks books;
 
-    FileMappings(JdbcClient database, Settling settling, ShelfBooks books) {
+    FileMappings(JdbcClient database, ShelfBooks books) {
         this.database = database;
-        this.settling = settling;
         this.books = books;
     }
 
@@ -27,14 +24,14 @@ public class FileMappings {
                 .query(String.class).optional().flatMap(Mapping::read);
     }
 
-    public synchronized void keep(List<String> headings, Mapping mapping) {
-        String signature = Mapping.signature(headings);
+    public void keep(List<String> headings, Mapping mapping) {
+        books.alone(version -> kept(Mapping.signature(headings), mapping));
+    }
+
+    private int kept(String signature, Mapping mapping) {
         int known = database.sql("update file_mapping set mapping = :mapping, kept_at = :now where signature = :signature").param("mapping", mapping.toJson())
                 .param("now", books.now()).param("signature", signature).update();
-        if (known == 0) {
-            database.sql("insert into file_mapping (signature, mapping, kept_at) values (:signature, :mapping, :now)").param("signature", signature)
-                    .param("mapping", mapping.toJson()).param("now", books.now()).update();
-        }
-        settling.settle();
+        return known > 0 ? known : database.sql("insert into file_mapping (signature, mapping, kept_at) values (:signature, :mapping, :now)")
+                .param("signature", signature).param("mapping", mapping.toJson()).param("now", books.now()).update();
     }
 }

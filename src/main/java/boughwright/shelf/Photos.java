@@ -1,6 +1,5 @@
 package boughwright.shelf;
 
-import boughwright.storage.Settling;
 import java.util.Optional;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -10,12 +9,10 @@ import org.springframework.stereotype.Repository;
 public class Photos {
 
     private final JdbcClient database;
-    private final Settling settling;
     private final ShelfBooks books;
 
-    Photos(JdbcClient database, Settling settling, ShelfBooks books) {
+    Photos(JdbcClient database, ShelfBooks books) {
         this.database = database;
-        this.settling = settling;
         this.books = books;
     }
 
@@ -28,15 +25,15 @@ public class Photos {
     }
 
     /** In the place of the one that was there. @param jpeg small enough for a page */
-    public synchronized void keep(String sku, byte[] jpeg) {
-        database.sql("delete from product_photo where sku = :sku").param("sku", sku).update();
-        database.sql("insert into product_photo (sku, kept_at, picture) values (:sku, :now, :picture)").param("sku", sku).param("now", books.now())
-                .param("picture", jpeg).update();
-        settling.settle();
+    public void keep(String sku, byte[] jpeg) {
+        books.alone(version -> {
+            database.sql("delete from product_photo where sku = :sku").param("sku", sku).update();
+            return database.sql("insert into product_photo (sku, kept_at, picture) values (:sku, :now, :picture)").param("sku", sku)
+                    .param("now", books.now()).param("picture", jpeg).update();
+        });
     }
 
     public void remove(String sku) {
-        database.sql("delete from product_photo where sku = :sku").param("sku", sku).update();
-        settling.settle();
+        books.alone(version -> database.sql("delete from product_photo where sku = :sku").param("sku", sku).update());
     }
 }

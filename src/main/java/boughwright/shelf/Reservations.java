@@ -102,17 +102,12 @@ public class Reservations {
 
     /** Promised packs leave the shop: they are neither promised nor on hand any more. */
     public void handOver(String code, SortedMap<String, Integer> packs) {
+        // First of all: who changes the shelf meanwhile waits here, and not crosswise for the rows below.
+        long version = changes.bump(ShelfBooks.TOPIC);
         Map<String, Integer> handed = lower(code, packs);
         handed.forEach((sku, count) -> jdbc.update("update stock set held = held - ? where sku = ?", count, sku));
-        shelf.sold(handed);
-        changes.bump("shelf");
+        shelf.sold(version, handed);
         tell();
-        TransactionSynchronizationManager.registerSynchronization(new TransactionSynchronization() {
-            @Override
-            public void afterCommit() {
-                shelf.reread();
-            }
-        });
     }
 
     /** Promised packs that were not where they should be: they are neither promised nor, for all anybody knows, on hand. */

@@ -25,6 +25,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -35,7 +36,9 @@ import org.springframework.stereotype.Component;
 /**
  * The shop's products as they are now, and everything that can be done to them. Each change is checked as a whole, kept as a whole or not
  * at all, and then told to whoever listens; a catalogue that somebody has in hand never changes under him. What a method has kept survives
- * the loss of the process. Safe for several threads.
+ * the loss of the process. Several kiosks may share one database: each change is worked out from what is kept at that moment, so none
+ * overwrites what another kiosk has changed beside it, and what another one changes is served here within some seconds. Safe for several
+ * threads.
  */
 @Component
 public class Shelf {
@@ -53,7 +56,9 @@ public class Shelf {
     private final AtomicLong promises = new AtomicLong();
     private final Object leftLock = new Object();
     private volatile Left left;
-    private RowCheck check;
+    private volatile RowCheck check;
+    /** A count of changes up to which {@code state} knows all; it may know more. */
+    private volatile long seen;
 
     Shelf(ShelfBooks books) {
         this.books = books;
@@ -99,11 +104,17 @@ public class Shelf {
      */
     public synchronized List<CatalogueFault> open(Supplier<Set<String>> looks, Currency currency, String csv) {
         check = new RowCheck(looks, currency);
+        books.whenChangedElsewhere(this::readAgain);
+        // Two kiosks that start on an empty database at once must not both stock it.
+        return books.alone(version -> opened(version, csv));
+    }
+
+    private List<CatalogueFault> opened(long version, String csv) {
         String source = digest(csv);
-        SortedMap<String, Row> kept = readable(books.rows());
-        if (!kept.isEmpty()) {
-            books.countAll(kept);
-            state = State.of(kept);
+        State kept = since(-1, new State(new TreeMap<>(), new Catalogue(List.of())));
+        books.whenCommitted(() -> serve(kept, version));
+        if (!kept.rows().isEmpty()) {
+            books.countAll(kept.rows());
             if (books.sources().contains(source)) {
                 return List.of();
             }
@@ -114,7 +125,7 @@ public class Shelf {
         }
         RowCheck.Checked checked = check.text(csv);
         if (!checked.faults().isEmpty()) {
-            if (!kept.isEmpty()) {
+            if (!kept.rows().isEmpty()) {
                 checked.faults().forEach(f -> LOG.error(f.sentence()));
                 return List.of();
             }
@@ -122,8 +133,54 @@ public class Shelf {
         }
         SortedMap<Integer, Product> lines = new TreeMap<>();
         checked.rows().forEach(p -> lines.put(lines.size() + 1, p));
-        make(planWhole(state, lines, Set.of(), false).changes(), ShelfEvent.Kind.FOLDER, "", "", source);
+        make(new Now(version, kept), planWhole(kept, lines, Set.of(), false).changes(), ShelfEvent.Kind.FOLDER, "", "", source);
         return List.of();
+    }
+
+    /** What is kept at the moment of a change, with the change's count. */
+    private record Now(long version, State state) {
+    }
+
+    /**
+     * Works a change out from what is kept, alone among all threads and kiosks, and serves what came of it once that is kept. No lock of
+     * this object is held meanwhile: who waits for the database must not keep others from ending.
+     */
+    private Outcome change(Function<Now, Outcome> change) {
+        return books.alone(version -> {
+            // In this order: the state may be newer than the count that is read, and never older.
+            long known = seen;
+            State served = state;
+            return change.apply(new Now(version, known == version - 1 ? served : since(known, served)));
+        });
+    }
+
+    private synchronized void readAgain() {
+        long version = books.version();
+        serve(since(seen, state), version);
+    }
+
+    /** A state and what was written after the change of a count. */
+    private State since(long version, State before) {
+        List<ShelfBooks.KeptRow> written = books.rowsSince(version);
+        if (written.isEmpty()) {
+            return before;
+        }
+        SortedMap<String, Row> rows = new TreeMap<>(before.rows());
+        rows.putAll(readable(written));
+        return State.of(rows);
+    }
+
+    /** What was committed later serves, in whichever order it is told. */
+    private synchronized void serve(State next, long version) {
+        if (version < seen) {
+            return;
+        }
+        boolean changed = next != state;
+        state = next;
+        seen = version;
+        if (changed) {
+            listeners.forEach(l -> l.accept(catalogue()));
+        }
     }
 
     /** What cannot be read any more stays in the books and is told, and is not sold. */
@@ -134,12 +191,6 @@ public class Shelf {
         SortedMap<String, Row> rows = new TreeMap<>();
         checked.rows().forEach(p -> rows.put(p.sku(), new Row(p, gone.contains(p.sku()))));
         return rows;
-    }
-
-    /** Takes from the books what has been written there by others than this shelf, and tells whoever listens. */
-    public synchronized void reread() {
-        state = State.of(readable(books.rows()));
-        listeners.forEach(l -> l.accept(catalogue()));
     }
 
     /** What can be had at this moment: what is on hand less what others have been promised. The same one until something changes. */
@@ -194,9 +245,14 @@ public class Shelf {
         promises.incrementAndGet();
     }
 
-    /** Packs leave the shop, within the transaction of the caller, after which the shelf is to be reread. */
-    void sold(Map<String, Integer> packs) {
-        books.sold(packs);
+    /**
+     * Packs leave the shop, within the transaction of the caller.
+     *
+     * @param version of this change: the caller has counted the topic {@link ShelfBooks#TOPIC} up before he changed anything
+     */
+    void sold(long version, Map<String, Integer> packs) {
+        books.sold(version, packs);
+        books.whenCommitted(this::readAgain);
     }
 
     /** The cells of a product by column, as they are kept; empty when nobody knows it. */
@@ -211,7 +267,7 @@ public class Shelf {
         return row != null && !row.gone();
     }
 
-    /** Calls after each change, on the thread that made it. */
+    /** Calls after each change, on the thread that made it, or on one of its own when another kiosk has made it. */
     public synchronized void whenChanged(Consumer<Catalogue> listener) {
         listeners.add(listener);
     }
@@ -247,9 +303,13 @@ public class Shelf {
      * @param keepOthers whether products that a whole file does not name stay; those of its faulty rows stay in any case
      */
     public Planned plan(Delivery.Read delivery, boolean keepOthers) {
+        return plan(state, delivery, keepOthers);
+    }
+
+    private static Planned plan(State now, Delivery.Read delivery, boolean keepOthers) {
         return switch (delivery.kind()) {
-            case WHOLE -> planWhole(state, products(delivery), delivery.faultySkus(), keepOthers);
-            case STOCK, PRICE -> planCells(state, cells(delivery), delivery.kind() == Kind.STOCK ? STOCK : PRICE);
+            case WHOLE -> planWhole(now, products(delivery), delivery.faultySkus(), keepOthers);
+            case STOCK, PRICE -> planCells(now, cells(delivery), delivery.kind() == Kind.STOCK ? STOCK : PRICE);
         };
     }
 
@@ -282,12 +342,16 @@ public class Shelf {
     }
 
     /** Does what {@link #plan} says; when it has faults, nothing, or all but the faulty lines when {@code goodOnly}. */
-    public synchronized Outcome bring(Delivery.Read delivery, boolean keepOthers, boolean goodOnly, String file, String author) {
-        Planned planned = plan(delivery, keepOthers);
+    public Outcome bring(Delivery.Read delivery, boolean keepOthers, boolean goodOnly, String file, String author) {
+        return change(now -> bring(now, delivery, keepOthers, goodOnly, file, author));
+    }
+
+    private Outcome bring(Now now, Delivery.Read delivery, boolean keepOthers, boolean goodOnly, String file, String author) {
+        Planned planned = plan(now.state(), delivery, keepOthers);
         if (!goodOnly && !(planned.faults().isEmpty() && delivery.faultless())) {
             return new Outcome.Refused(planned.faults());
         }
-        return make(planned.changes(), ShelfEvent.Kind.valueOf(delivery.kind().name()), file, author);
+        return make(now, planned.changes(), ShelfEvent.Kind.valueOf(delivery.kind().name()), file, author);
     }
 
     /** Changes one cell. */
@@ -301,45 +365,50 @@ public class Shelf {
     }
 
     /** Changes several cells of one product together. */
-    public synchronized Outcome edit(String sku, Map<String, String> texts, String author) {
-        Row row = state.rows().get(sku);
-        if (row == null || row.gone()) {
-            return new Outcome.Nothing();
-        }
-        Map<String, String> after = new HashMap<>(row.cells());
-        after.putAll(texts);
-        after.values().removeIf(String::isBlank);
-        return make(changes(state, List.of(after)), ShelfEvent.Kind.EDIT, sku, author);
+    public Outcome edit(String sku, Map<String, String> texts, String author) {
+        return change(now -> {
+            Row row = now.state().rows().get(sku);
+            if (row == null || row.gone()) {
+                return new Outcome.Nothing();
+            }
+            Map<String, String> after = new HashMap<>(row.cells());
+            after.putAll(texts);
+            after.values().removeIf(String::isBlank);
+            return make(now, changes(now.state(), List.of(after)), ShelfEvent.Kind.EDIT, sku, author);
+        });
     }
 
     /** Puts one product on the shelf. A SKU that is sold already is a fault; one that was sold once comes back. */
-    public synchronized Outcome add(Map<String, String> cells, String author) {
+    public Outcome add(Map<String, String> cells, String author) {
         Map<String, String> bare = new HashMap<>(cells);
         bare.replaceAll((column, text) -> text.strip());
         bare.values().removeIf(String::isEmpty);
         String sku = bare.getOrDefault(SKU, "");
-        if (!sold(state, sku).isEmpty()) {
-            return new Outcome.Refused(List.of(new CatalogueFault(1, SKU, sku, Text.of("shelf.sku-taken"))));
-        }
-        return make(List.of(new RowChange(sku, Map.of(), bare)), ShelfEvent.Kind.EDIT, sku, author);
+        return change(now -> sold(now.state(), sku).isEmpty()
+                ? make(now, List.of(new RowChange(sku, Map.of(), bare)), ShelfEvent.Kind.EDIT, sku, author)
+                : new Outcome.Refused(List.of(new CatalogueFault(1, SKU, sku, Text.of("shelf.sku-taken")))));
     }
 
     /** Takes products out of the range. Who owns some can still build on them. */
-    public synchronized Outcome takeOff(Collection<String> skus, String author) {
-        State now = state;
-        List<RowChange> going = skus.stream().filter(sku -> !sold(now, sku).isEmpty()).sorted().map(sku -> new RowChange(sku, sold(now, sku), Map.of())).toList();
-        return make(going, going.size() == 1 ? ShelfEvent.Kind.EDIT : ShelfEvent.Kind.BULK, going.size() == 1 ? going.get(0).sku() : "", author);
+    public Outcome takeOff(Collection<String> skus, String author) {
+        return change(now -> {
+            List<RowChange> going = skus.stream().filter(sku -> !sold(now.state(), sku).isEmpty()).sorted()
+                    .map(sku -> new RowChange(sku, sold(now.state(), sku), Map.of())).toList();
+            return make(now, going, going.size() == 1 ? ShelfEvent.Kind.EDIT : ShelfEvent.Kind.BULK, going.size() == 1 ? going.get(0).sku() : "", author);
+        });
     }
 
-    private synchronized Outcome edit(Collection<String> skus, String column, UnaryOperator<String> change, ShelfEvent.Kind kind, String words, String author) {
-        List<Map<String, String>> after = new ArrayList<>();
-        for (String sku : skus) {
-            Row row = state.rows().get(sku);
-            if (row != null && !row.gone()) {
-                after.add(with(row.cells(), column, change.apply(row.cells().getOrDefault(column, ""))));
+    private Outcome edit(Collection<String> skus, String column, UnaryOperator<String> change, ShelfEvent.Kind kind, String words, String author) {
+        return change(now -> {
+            List<Map<String, String>> after = new ArrayList<>();
+            for (String sku : skus) {
+                Row row = now.state().rows().get(sku);
+                if (row != null && !row.gone()) {
+                    after.add(with(row.cells(), column, change.apply(row.cells().getOrDefault(column, ""))));
+                }
             }
-        }
-        return make(changes(state, after), kind, words, author);
+            return make(now, changes(now.state(), after), kind, words, author);
+        });
     }
 
     private static Map<String, String> with(Map<String, String> cells, String column, String text) {
@@ -388,7 +457,7 @@ public class Shelf {
         return new Planned(List.copyOf(changes.values()), same, faults);
     }
 
-    private Planned planCells(State now, SortedMap<Integer, Map<String, String>> delivered, String column) {
+    private static Planned planCells(State now, SortedMap<Integer, Map<String, String>> delivered, String column) {
         Map<String, String> skuOfGtin = now.rows().values().stream().filter(r -> !r.gone())
                 .collect(Collectors.toMap(r -> r.product().gtin(), r -> r.product().sku(), (a, b) -> a));
         SortedMap<String, RowChange> changes = new TreeMap<>();
@@ -425,7 +494,11 @@ public class Shelf {
      *
      * @return how many cells stayed is told in the event's words
      */
-    public synchronized Outcome undo(int event, String author) {
+    public Outcome undo(int event, String author) {
+        return change(now -> undo(now, event, author));
+    }
+
+    private Outcome undo(Now at, int event, String author) {
         Optional<ShelfEvent> newest = undoable().filter(e -> e.id() == event);
         if (newest.isEmpty()) {
             return new Outcome.Nothing();
@@ -433,7 +506,7 @@ public class Shelf {
         List<RowChange> back = new ArrayList<>();
         int stayed = 0;
         for (RowChange was : changes(event)) {
-            Map<String, String> now = sold(state, was.sku());
+            Map<String, String> now = sold(at.state(), was.sku());
             Map<String, String> then = new HashMap<>(was.before());
             if (!was.comes() && !was.goes()) {
                 then = new HashMap<>(now);
@@ -450,7 +523,7 @@ public class Shelf {
                 back.add(new RowChange(was.sku(), now, then));
             }
         }
-        Outcome outcome = make(back, ShelfEvent.Kind.UNDO, Text.of(stayed == 0 ? "shelf.undo.words" : "shelf.undo.words.stayed", event, stayed), author);
+        Outcome outcome = make(at, back, ShelfEvent.Kind.UNDO, Text.of(stayed == 0 ? "shelf.undo.words" : "shelf.undo.words.stayed", event, stayed), author);
         if (!(outcome instanceof Outcome.Refused)) {
             books.undone(event);
         }
@@ -458,14 +531,18 @@ public class Shelf {
     }
 
     /** Stock and prices as the till knows them, all of them or none. @param lines cells by place, from 1 */
-    synchronized Outcome till(SortedMap<Integer, Map<String, String>> lines, String author) {
+    Outcome till(SortedMap<Integer, Map<String, String>> lines, String author) {
+        return change(now -> till(now, lines, author));
+    }
+
+    private Outcome till(Now now, SortedMap<Integer, Map<String, String>> lines, String author) {
         List<CatalogueFault> faults = new ArrayList<>();
         lines.forEach((line, cells) -> check.till(line, cells, faults));
         if (!faults.isEmpty()) {
             return new Outcome.Refused(faults);
         }
-        Planned stock = planCells(state, holding(lines, STOCK), STOCK);
-        Planned price = planCells(state, holding(lines, PRICE), PRICE);
+        Planned stock = planCells(now.state(), holding(lines, STOCK), STOCK);
+        Planned price = planCells(now.state(), holding(lines, PRICE), PRICE);
         faults.addAll(stock.faults());
         price.faults().stream().filter(f -> !faults.contains(f)).forEach(faults::add);
         if (!faults.isEmpty()) {
@@ -474,7 +551,7 @@ public class Shelf {
         SortedMap<String, RowChange> both = new TreeMap<>();
         stock.changes().forEach(c -> both.put(c.sku(), c));
         price.changes().forEach(c -> both.merge(c.sku(), c, (s, p) -> new RowChange(s.sku(), s.before(), with(s.after(), PRICE, p.after().get(PRICE)))));
-        return make(List.copyOf(both.values()), ShelfEvent.Kind.TILL, "", author);
+        return make(now, List.copyOf(both.values()), ShelfEvent.Kind.TILL, "", author);
     }
 
     private static SortedMap<Integer, Map<String, String>> holding(SortedMap<Integer, Map<String, String>> lines, String column) {
@@ -483,26 +560,26 @@ public class Shelf {
         return holding;
     }
 
-    private Outcome make(List<RowChange> changes, ShelfEvent.Kind kind, String words, String author) {
-        return make(changes, kind, words, author, "");
+    private Outcome make(Now now, List<RowChange> changes, ShelfEvent.Kind kind, String words, String author) {
+        return make(now, changes, kind, words, author, "");
     }
 
     /** Checks, keeps, and only then serves; with a fault nothing has changed. */
-    private Outcome make(List<RowChange> wanted, ShelfEvent.Kind kind, String words, String author, String source) {
+    private Outcome make(Now now, List<RowChange> wanted, ShelfEvent.Kind kind, String words, String author, String source) {
         // Nothing of what leaves the range is in stock.
         RowCheck.Checked checked = check.rows(wanted.stream().map(c -> c.goes() ? with(c.before(), STOCK, "0") : c.after()).toList());
         if (!checked.faults().isEmpty()) {
             return new Outcome.Refused(checked.faults());
         }
-        SortedMap<String, Row> next = new TreeMap<>(state.rows());
+        SortedMap<String, Row> next = new TreeMap<>(now.state().rows());
         List<RowChange> changes = new ArrayList<>();
         Iterator<Product> products = checked.rows().iterator();
         for (RowChange change : wanted) {
             Row row = new Row(products.next(), change.goes());
-            RowChange made = new RowChange(change.sku(), change.before(), change.goes() ? Map.of() : row.cells());
-            if (!made.before().equals(made.after())) {
+            RowChange done = new RowChange(change.sku(), change.before(), change.goes() ? Map.of() : row.cells());
+            if (!done.before().equals(done.after())) {
                 next.put(change.sku(), row);
-                changes.add(made);
+                changes.add(done);
             }
         }
         if (changes.isEmpty()) {
@@ -514,9 +591,9 @@ public class Shelf {
         }
         Map<String, Row> touched = new LinkedHashMap<>();
         changes.forEach(c -> touched.put(c.sku(), next.get(c.sku())));
-        ShelfEvent event = books.keep(state.rows().keySet(), touched, changes, kind, words, author, source);
-        state = State.of(next);
-        listeners.forEach(l -> l.accept(catalogue()));
+        ShelfEvent event = books.keep(now.version(), now.state().rows().keySet(), touched, changes, kind, words, author, source);
+        State made = State.of(next);
+        books.whenCommitted(() -> serve(made, now.version()));
         return new Outcome.Done(event, changes.size());
     }
 

@@ -1,7 +1,9 @@
 package boughwright.shelf;
 
+import boughwright.storage.Changes;
 import boughwright.storage.Packed;
 import boughwright.storage.Settling;
+import boughwright.storage.Transactions;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -23,10 +25,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.LongFunction;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
-import org.springframework.transaction.support.TransactionTemplate;
 
 /** The shelf in the database: its rows, and what was done to them. What a method has kept survives the loss of the process. */
 @Repository
@@ -38,27 +40,59 @@ class ShelfBooks {
     /** What staff do; the till and the folder do not make the shelf theirs, and an undoing is not undone. */
     private static final String BY_STAFF = "('WHOLE', 'STOCK', 'PRICE', 'EDIT', 'BULK')";
     private static final int LONGEST_WORDS = 120;
+    /** Of the table {@code change_count}. */
+    static final String TOPIC = "shelf";
 
     private final JdbcTemplate jdbc;
     private final JdbcClient database;
-    private final TransactionTemplate transaction;
+    private final Transactions transactions;
+    private final Changes changes;
     private final Settling settling;
     private final Clock clock;
 
-    ShelfBooks(JdbcTemplate jdbc, TransactionTemplate transaction, Settling settling, Clock clock) {
+    ShelfBooks(JdbcTemplate jdbc, Transactions transactions, Changes changes, Settling settling, Clock clock) {
         this.jdbc = jdbc;
         this.database = JdbcClient.create(jdbc);
-        this.transaction = transaction;
+        this.transactions = transactions;
+        this.changes = changes;
         this.settling = settling;
         this.clock = clock;
+    }
+
+    /**
+     * Runs work that changes something of the shelf, in a transaction and alone among all kiosks on this database; it may be run again when
+     * another one was in its way.
+     *
+     * @param work given the count of this change, which rises from one to the next
+     */
+    <T> T alone(LongFunction<T> work) {
+        T answer = transactions.run(() -> work.apply(changes.bump(TOPIC)));
+        settling.settle();
+        return answer;
+    }
+
+    /** Calls when what {@link #alone} does is committed, and never when it is not. */
+    void whenCommitted(Runnable listener) {
+        transactions.whenCommitted(listener);
+    }
+
+    /** Calls when another kiosk has changed something. */
+    void whenChangedElsewhere(Runnable listener) {
+        changes.whenChanged(TOPIC, listener);
+    }
+
+    /** The count of the newest change; rows that are read after this may be newer, and are never older. */
+    long version() {
+        return changes.version(TOPIC);
     }
 
     /** A product's cells as they are kept. */
     record KeptRow(Map<String, String> cells, boolean gone) {
     }
 
-    List<KeptRow> rows() {
-        return database.sql("select cells, gone from product order by sku")
+    /** Rows that were written by changes after that of a count; those of before there were counts have 0. */
+    List<KeptRow> rowsSince(long version) {
+        return database.sql("select cells, gone from product where version > :version order by sku").param("version", version)
                 .query((row, i) -> new KeptRow(cells(row.getString("cells")), row.getBoolean("gone"))).list();
     }
 
@@ -101,32 +135,29 @@ class ShelfBooks {
     }
 
     /**
-     * Keeps rows and the event that made them, all or nothing.
+     * Keeps rows and the event that made them; a part of what is done {@link #alone}.
      *
+     * @param version of this change
      * @param known SKUs that have a row already
      * @param touched rows to be written, by SKU
      * @return the event as it stands then
      */
-    ShelfEvent keep(Set<String> known, Map<String, Row> touched, List<RowChange> changes, ShelfEvent.Kind kind, String words, String author, String source) {
+    ShelfEvent keep(long version, Set<String> known, Map<String, Row> touched, List<RowChange> changes, ShelfEvent.Kind kind, String words, String author, String source) {
         List<Object[]> inserts = new ArrayList<>();
         List<Object[]> updates = new ArrayList<>();
         touched.forEach((sku, row) -> {
             String cells = text(new TreeMap<>(row.cells()));
-            (known.contains(sku) ? updates : inserts).add(new Object[] {cells, row.gone(), sku});
+            (known.contains(sku) ? updates : inserts).add(new Object[] {cells, row.gone(), version, sku});
         });
         int added = (int) changes.stream().filter(RowChange::comes).count();
         int gone = (int) changes.stream().filter(RowChange::goes).count();
-        transaction.executeWithoutResult(status -> {
-            batches("insert into product (cells, gone, sku) values (?, ?, ?)", inserts);
-            batches("update product set cells = ?, gone = ? where sku = ?", updates);
-            count(touched);
-            int changed = changes.size() - added - gone;
-            if (kind == ShelfEvent.Kind.TILL && joined(kind, changed, author)) {
-                return;
-            }
+        batches("insert into product (cells, gone, version, sku) values (?, ?, ?, ?)", inserts);
+        batches("update product set cells = ?, gone = ?, version = ? where sku = ?", updates);
+        count(touched);
+        int changed = changes.size() - added - gone;
+        if (kind != ShelfEvent.Kind.TILL || !joined(kind, changed, author)) {
             note(kind, words, author, source, added, changed, gone, kind == ShelfEvent.Kind.TILL ? "" : Packed.of(text(changes)));
-        });
-        settling.settle();
+        }
         return events(1).get(0);
     }
 
@@ -147,13 +178,13 @@ class ShelfBooks {
         batches("insert into stock (on_hand, sku, held) values (?, ?, 0)", missing);
     }
 
-    /** Numbers for those products that have none yet, as after an upgrade. */
+    /** Numbers for those products that have none yet, as after an upgrade; a part of what is done {@link #alone}. */
     void countAll(Map<String, Row> rows) {
         Set<String> counted = new HashSet<>(database.sql("select sku from stock").query(String.class).list());
         Map<String, Row> missing = new TreeMap<>(rows);
         missing.keySet().removeAll(counted);
         if (!missing.isEmpty()) {
-            transaction.executeWithoutResult(status -> count(missing));
+            count(missing);
         }
     }
 
@@ -169,15 +200,16 @@ class ShelfBooks {
     /**
      * Takes packs off what is on hand, within the transaction of the caller.
      *
-     * @param packs by SKU, in the order in which rows are to be locked
+     * @param version of this change
+     * @param packs by SKU
      */
-    void sold(Map<String, Integer> packs) {
-        packs.forEach((sku, count) -> database.sql("select cells from product where sku = :sku for update").param("sku", sku).query(String.class).optional()
+    void sold(long version, Map<String, Integer> packs) {
+        packs.forEach((sku, count) -> database.sql("select cells from product where sku = :sku").param("sku", sku).query(String.class).optional()
                 .ifPresent(json -> {
                     Map<String, String> cells = new TreeMap<>(cells(json));
                     int left = Math.max(0, Integer.parseInt(cells.getOrDefault(Shelf.STOCK, "0")) - count);
                     cells.put(Shelf.STOCK, String.valueOf(left));
-                    jdbc.update("update product set cells = ? where sku = ?", text(cells), sku);
+                    jdbc.update("update product set cells = ?, version = ? where sku = ?", text(cells), version, sku);
                     jdbc.update("update stock set on_hand = ? where sku = ?", left, sku);
                 }));
         if (!packs.isEmpty() && !joined(ShelfEvent.Kind.COUNTER, packs.size(), "")) {
@@ -215,7 +247,6 @@ class ShelfBooks {
 
     void undone(int event) {
         database.sql("update shelf_event set undone = true where id = :id").param("id", event).update();
-        settling.settle();
     }
 
     private static ShelfEvent event(ResultSet row, int index) throws SQLException {

@@ -1,7 +1,6 @@
 package boughwright.shelf;
 
 import boughwright.catalogue.CatalogueFault;
-import boughwright.storage.Settling;
 import boughwright.text.Text;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -12,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
-import org.springframework.dao.DuplicateKeyException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
@@ -31,13 +29,11 @@ public class Till {
     private static final Duration REMEMBERED = Duration.ofDays(7);
 
     private final JdbcClient database;
-    private final Settling settling;
     private final ShelfBooks books;
     private final Shelf shelf;
 
-    Till(JdbcClient database, Settling settling, ShelfBooks books, Shelf shelf) {
+    Till(JdbcClient database, ShelfBooks books, Shelf shelf) {
         this.database = database;
-        this.settling = settling;
         this.books = books;
         this.shelf = shelf;
     }
@@ -64,21 +60,21 @@ public class Till {
     }
 
     /** Makes a key, which takes the place of the one before. It is told this once; what is kept cannot be turned back into it. */
-    public synchronized String newKey(String author) {
+    public String newKey(String author) {
         byte[] bytes = new byte[32];
         new SecureRandom().nextBytes(bytes);
         String key = Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
-        takeAway();
-        database.sql("insert into till_key (id, hash, made_at, author) values (1, :hash, :made, :author)").param("hash", Shelf.digest(key))
-                .param("made", books.now()).param("author", author).update();
-        settling.settle();
-        return key;
+        return books.alone(version -> {
+            database.sql("delete from till_key").update();
+            database.sql("insert into till_key (id, hash, made_at, author) values (1, :hash, :made, :author)").param("hash", Shelf.digest(key))
+                    .param("made", books.now()).param("author", author).update();
+            return key;
+        });
     }
 
     /** No key opens any more. */
-    public synchronized void takeAway() {
-        database.sql("delete from till_key").update();
-        settling.settle();
+    public void takeAway() {
+        books.alone(version -> database.sql("delete from till_key").update());
     }
 
     /** Who made the key that opens now, and when. */
@@ -99,8 +95,11 @@ public class Till {
      * @param body of the call, to know it again by
      * @param lines cells by place in the call, from 1: sku or gtin, and stock or price or both
      */
-    public synchronized Answer put(String mark, String body, SortedMap<Integer, Map<String, String>> lines) {
-        String digest = Shelf.digest(body);
+    public Answer put(String mark, String body, SortedMap<Integer, Map<String, String>> lines) {
+        return books.alone(version -> answer(mark, Shelf.digest(body), lines));
+    }
+
+    private Answer answer(String mark, String digest, SortedMap<Integer, Map<String, String>> lines) {
         Optional<Kept> kept = database.sql("select digest, answer from till_call where id = :id").param("id", mark)
                 .query((row, i) -> new Kept(row.getString("digest"), row.getString("answer"))).optional();
         if (kept.isPresent()) {
@@ -120,12 +119,7 @@ public class Till {
 
     private void remember(String mark, String digest, int changed) {
         database.sql("delete from till_call where made_at < :before").param("before", books.now().minus(REMEMBERED)).update();
-        try {
-            database.sql("insert into till_call (id, made_at, digest, answer) values (:id, :made, :digest, :answer)").param("id", mark)
-                    .param("made", books.now()).param("digest", digest).param("answer", String.valueOf(changed)).update();
-        } catch (DuplicateKeyException another) {
-            // Another kiosk on the same database was faster with the same call, which says the same.
-        }
-        settling.settle();
+        database.sql("insert into till_call (id, made_at, digest, answer) values (:id, :made, :digest, :answer)").param("id", mark)
+                .param("made", books.now()).param("digest", digest).param("answer", String.valueOf(changed)).update();
     }
 }

@@ -53,15 +53,16 @@ public class Changes implements DisposableBean {
      * or given up: so when this is the first thing that a transaction does, those of one topic follow each other, on all kiosks.
      *
      * @param topic one that a migration has put into {@code change_count}
+     * @return how often the topic has been counted now; it rises from commit to commit
      */
-    public void bump(String topic) {
+    public long bump(String topic) {
         if (!TransactionSynchronizationManager.isActualTransactionActive()) {
             throw new IllegalStateException("a change is counted in the transaction that makes it");
         }
         if (database.sql("update change_count set version = version + 1 where topic = :topic").param("topic", topic).update() == 0) {
             throw new IllegalArgumentException("no topic " + topic);
         }
-        long version = database.sql("select version from change_count where topic = :topic").param("topic", topic).query(Long.class).single();
+        long version = version(topic);
         synchronized (topics) {
             topic(topic).inFlight.add(version);
         }
@@ -71,6 +72,12 @@ public class Changes implements DisposableBean {
                 ended(topic, version, status == STATUS_COMMITTED);
             }
         });
+        return version;
+    }
+
+    /** How often a topic has been counted up to now. What is read after this may be newer than it, and is never older. */
+    public long version(String topic) {
+        return database.sql("select version from change_count where topic = :topic").param("topic", topic).query(Long.class).single();
     }
 
     private void ended(String name, long version, boolean committed) {

@@ -6,6 +6,7 @@ import javax.sql.DataSource;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.datasource.DataSourceUtils;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.support.TransactionSynchronizationManager;
 
 /** Makes sure that what has been committed is on the disk. H2 may keep a commit in its own memory for a moment; PostgreSQL does not. */
 @Component
@@ -19,9 +20,12 @@ public class Settling {
         this.h2 = isH2(source);
     }
 
-    /** Returns when everything committed so far survives the loss of the process. Not within a transaction. */
+    /**
+     * Returns when everything committed so far survives the loss of the process. Within a transaction nothing is done, since nothing is
+     * committed yet: whoever has begun it settles afterwards.
+     */
     public void settle() {
-        if (h2) {
+        if (h2 && !TransactionSynchronizationManager.isActualTransactionActive()) {
             database.sql("checkpoint sync").update();
         }
     }

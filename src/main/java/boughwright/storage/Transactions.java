@@ -3,10 +3,12 @@ package boughwright.storage;
 import java.sql.SQLException;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.LongConsumer;
 import java.util.function.Supplier;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.support.TransactionSynchronization;
 import org.springframework.transaction.support.TransactionSynchronizationManager;
 import org.springframework.transaction.support.TransactionTemplate;
 
@@ -52,10 +54,15 @@ public class Transactions {
             return transaction.execute(status -> work.get());
         }
         for (int attempt = 1; ; attempt++) {
+            AtomicBoolean committed = new AtomicBoolean();
             try {
-                return transaction.execute(status -> work.get());
+                return transaction.execute(status -> {
+                    whenCommitted(() -> committed.set(true));
+                    return work.get();
+                });
             } catch (RuntimeException failure) {
-                if (attempt == TRIES || !inTheWay(failure)) {
+                // What fails after the commit, in whoever was told of it, does not undo it.
+                if (committed.get() || attempt == TRIES || !inTheWay(failure)) {
                     throw failure;
                 }
                 pause.accept(pauseAfter(attempt));
@@ -71,6 +78,20 @@ public class Transactions {
         run(() -> {
             work.run();
             return null;
+        });
+    }
+
+    /** Calls when the transaction at hand is committed, and never when it is not; at once when there is none. */
+    public void whenCommitted(Runnable listener) {
+        if (!TransactionSynchronizationManager.isActualTransactionActive()) {
+            listener.run();
+            return;
+        }
+        TransactionSynchronizationManager.registerSynchronization(new TransactionSynchronization() {
+            @Override
+            public void afterCommit() {
+                listener.run();
+            }
         });
     }
 

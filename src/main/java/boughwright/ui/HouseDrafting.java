@@ -116,20 +116,22 @@ final class HouseDrafting {
      */
     boolean change(UnaryOperator<HouseRules> change) {
         if (changedElsewhere()) {
-            undo.clear();
-            redo.clear();
-            open();
+            again();
             return false;
         }
+        HouseRules before = rules;
         HouseRules next = change.apply(rules);
-        if (!next.equals(rules)) {
-            undo.push(rules);
-            if (undo.size() > MOST_STEPS) {
-                undo.removeLast();
-            }
-            redo.clear();
-            become(next);
+        if (next.equals(before)) {
+            return true;
         }
+        if (!become(next)) {
+            return false;
+        }
+        undo.push(before);
+        if (undo.size() > MOST_STEPS) {
+            undo.removeLast();
+        }
+        redo.clear();
         return true;
     }
 
@@ -137,11 +139,17 @@ final class HouseDrafting {
         return !drafts.mark().equals(keptAt);
     }
 
-    private void become(HouseRules next) {
+    /** @return false when somebody else was faster; then theirs is at hand */
+    private boolean become(HouseRules next) {
+        Optional<String> mark = drafts.keep(basedOn, next, author, keptAt);
+        if (mark.isEmpty()) {
+            again();
+            return false;
+        }
+        keptAt = mark;
         rules = next;
         complaints = check.of(rules);
-        drafts.keep(basedOn, rules, author);
-        keptAt = drafts.mark();
+        return true;
     }
 
     boolean canUndo() {
@@ -152,26 +160,41 @@ final class HouseDrafting {
         return !redo.isEmpty();
     }
 
-    void undo() {
-        if (canUndo()) {
-            redo.push(rules);
-            become(undo.pop());
-        }
+    /** @return false when somebody else has changed the draft meanwhile; then theirs is at hand */
+    boolean undo() {
+        return !canUndo() || travel(undo, redo);
     }
 
-    void redo() {
-        if (canRedo()) {
-            undo.push(rules);
-            become(redo.pop());
-        }
+    /** As {@link #undo}, forward again. */
+    boolean redo() {
+        return !canRedo() || travel(redo, undo);
     }
 
-    /** Throws the draft away; what is live is at hand again, and the draft comes back by undoing. */
-    void discard() {
+    private boolean travel(Deque<HouseRules> from, Deque<HouseRules> to) {
+        HouseRules before = rules;
+        HouseRules next = from.peek();
+        if (!become(next)) {
+            return false;
+        }
+        from.pop();
+        to.push(before);
+        return true;
+    }
+
+    /**
+     * Throws the draft away; what is live is at hand again, and the draft comes back by undoing.
+     *
+     * @return false when somebody else has changed the draft meanwhile; then theirs is at hand
+     */
+    boolean discard() {
         HouseRules thrown = rules;
-        drafts.discard();
+        if (keptAt.isPresent() && !drafts.discard(keptAt.get())) {
+            again();
+            return false;
+        }
         open();
         undo.push(thrown);
+        return true;
     }
 
     /** After the draft has gone live or another edition has. */

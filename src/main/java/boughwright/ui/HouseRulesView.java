@@ -138,12 +138,11 @@ class HouseRulesView extends StaffScreen implements HasUrlParameter<String>, Has
         if (gone()) {
             return;
         }
-        if (back) {
-            drafting.undo();
-        } else {
-            drafting.redo();
-        }
+        boolean made = back ? drafting.undo() : drafting.redo();
         draw();
+        if (!made) {
+            tell(Text.of("house.elsewhere"));
+        }
     }
 
     private void go(String other) {
@@ -196,9 +195,9 @@ class HouseRulesView extends StaffScreen implements HasUrlParameter<String>, Has
             });
             case REFERENCES -> new ReferencesPage(this, references, consultations, shop);
             default -> new ComparePage(drafting.changes(), () -> {
-                drafting.discard();
+                boolean thrown = drafting.discard();
                 draw();
-                tell(Text.of("house.discarded"));
+                tell(Text.of(thrown ? "house.discarded" : "house.elsewhere"));
             });
         };
     }

@@ -9,3 +9,9 @@ insert into change_count (topic, version) values ('editions', 0);
 insert into change_count (topic, version) values ('shelf', 0);
 insert into change_count (topic, version) values ('stock', 0);
 insert into change_count (topic, version) values ('people', 0);
+
+-- The count of "shelf" with which a row was written last, to read only those that are newer.
+alter table product add column version bigint default 0 not null;
+
+-- Rises with each change of the draft; no clock tells two changes apart for certain.
+alter table house_draft add column version bigint default 0 not null;

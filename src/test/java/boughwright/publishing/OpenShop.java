@@ -2,7 +2,9 @@ package boughwright.publishing;
 
 import boughwright.house.HouseRules;
 import boughwright.shelf.ShelfFixture;
+import boughwright.storage.Changes;
 import boughwright.storage.Settling;
+import boughwright.storage.Transactions;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -23,6 +25,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 final class OpenShop {
 
     final Hands clock;
+    final Changes changes;
     final Editions editions;
     final ShopDoor shop;
     final Drafts drafts;
@@ -61,10 +64,12 @@ final class OpenShop {
         this.clock = clock;
         JdbcClient database = JdbcClient.create(source);
         Settling settling = new Settling(database, source);
-        editions = new Editions(database, new TransactionTemplate(new DataSourceTransactionManager(source)), settling, clock);
-        shop = new ShopDoor(rules, "", editions, ShelfFixture.shelf(source, clock));
-        drafts = new Drafts(database, settling, clock);
-        references = new References(database, editions, settling);
+        changes = new Changes(database);
+        Transactions transactions = new Transactions(new TransactionTemplate(new DataSourceTransactionManager(source)));
+        editions = new Editions(database, transactions, changes, settling, clock);
+        shop = new ShopDoor(rules, "", editions, ShelfFixture.shelf(source, changes, clock));
+        drafts = new Drafts(database, transactions, settling, clock);
+        references = new References(database, editions);
         publisher = new Publisher(shop, editions, drafts, references);
         rehearsals = new Rehearsals(shop);
     }

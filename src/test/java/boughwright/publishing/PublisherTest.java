@@ -51,7 +51,7 @@ class PublisherTest {
     @Test
     void a_published_draft_is_live_at_once_and_no_draft_any_more() {
         OpenShop shop = OpenShop.open();
-        shop.drafts.keep(1, moreRibbon(shop.live(), "3.2"), "Ada");
+        shop.drafts.keep(1, moreRibbon(shop.live(), "3.2"), "Ada", java.util.Optional.empty());
         Designer before = shop.shop.designer();
 
         Publisher.Outcome outcome = shop.publish("Winter 26, second thoughts", r -> moreRibbon(r, "3.2"));
@@ -207,7 +207,7 @@ class PublisherTest {
     void a_draft_is_kept_with_each_change_and_comes_back_after_a_restart() {
         OpenShop shop = OpenShop.open();
         HouseRules wrong = moreRibbon(shop.live(), "many");
-        shop.drafts.keep(1, wrong, "Ada");
+        shop.drafts.keep(1, wrong, "Ada", java.util.Optional.empty());
         assertThat(shop.again("").drafts.open()).hasValueSatisfying(d -> {
             assertThat(d.rules()).isEqualTo(wrong);
             assertThat(d.author()).isEqualTo("Ada");

@@ -3,6 +3,7 @@ package boughwright.shelf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boughwright.catalogue.CatalogueFixture;
+import boughwright.storage.Databases;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -19,9 +20,14 @@ class ReservationsTest {
     private String sku;
     private int stock;
 
+    /** What the shelf is kept in. */
+    Databases databases() {
+        return Databases.H2;
+    }
+
     @BeforeEach
     void open() throws Exception {
-        shop = ShelfFixture.empty();
+        shop = ShelfFixture.empty(databases());
         shop.openWith(CatalogueFixture.LOOKS);
         transaction = new TransactionTemplate(new DataSourceTransactionManager(shop.source));
         sku = shop.shelf.onSale().stream().filter(p -> p.stock() > 20).findFirst().orElseThrow().sku();

@@ -11,7 +11,9 @@ import boughwright.intake.ColumnGuess;
 import boughwright.intake.Opening;
 import boughwright.intake.Progress;
 import boughwright.storage.Changes;
+import boughwright.storage.Databases;
 import boughwright.storage.Settling;
+import boughwright.storage.Transactions;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -21,7 +23,6 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Set;
-import java.util.UUID;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.h2.jdbcx.JdbcConnectionPool;
@@ -38,31 +39,41 @@ public final class ShelfFixture {
 
     final DataSource source;
     final Shelf shelf;
+    final Changes changes;
     final Till till;
+    final Photos photos;
+    final FileMappings mappings;
     final Uses uses;
     final Reservations reservations;
 
     private ShelfFixture(DataSource source) {
         this.source = source;
-        ShelfBooks books = books(source, NOON);
+        this.changes = new Changes(JdbcClient.create(source));
+        ShelfBooks books = books(source, changes, NOON);
         this.shelf = new Shelf(books);
-        this.till = new Till(JdbcClient.create(source), new Settling(JdbcClient.create(source), source), books, shelf);
+        this.till = new Till(JdbcClient.create(source), books, shelf);
+        this.photos = new Photos(JdbcClient.create(source), books);
+        this.mappings = new FileMappings(JdbcClient.create(source), books);
         this.uses = new Uses(new JdbcTemplate(source));
-        this.reservations = new Reservations(new JdbcTemplate(source), new Changes(JdbcClient.create(source)), shelf);
+        this.reservations = new Reservations(new JdbcTemplate(source), changes, shelf);
     }
 
-    private static ShelfBooks books(DataSource source, Clock clock) {
-        return new ShelfBooks(new JdbcTemplate(source), new TransactionTemplate(new DataSourceTransactionManager(source)),
+    private static ShelfBooks books(DataSource source, Changes changes, Clock clock) {
+        return new ShelfBooks(new JdbcTemplate(source), new Transactions(new TransactionTemplate(new DataSourceTransactionManager(source))), changes,
                 new Settling(JdbcClient.create(source), source), clock);
     }
 
     /** A shelf that is not opened yet, in a database that others use too. */
-    public static Shelf shelf(DataSource source, Clock clock) {
-        return new Shelf(books(source, clock));
+    public static Shelf shelf(DataSource source, Changes changes, Clock clock) {
+        return new Shelf(books(source, changes, clock));
     }
 
     static ShelfFixture empty() {
-        return at("jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1");
+        return empty(Databases.H2);
+    }
+
+    static ShelfFixture empty(Databases databases) {
+        return new ShelfFixture(databases.fresh());
     }
 
     /** With its database in a file, as a kiosk has it. */
@@ -78,7 +89,11 @@ public final class ShelfFixture {
 
     /** Opened with a file of these rows. */
     static ShelfFixture with(String... rows) {
-        ShelfFixture fixture = empty();
+        return with(Databases.H2, rows);
+    }
+
+    static ShelfFixture with(Databases databases, String... rows) {
+        ShelfFixture fixture = empty(databases);
         fixture.open(rows);
         return fixture;
     }

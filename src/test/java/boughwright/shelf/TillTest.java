@@ -4,6 +4,7 @@ import static boughwright.catalogue.CatalogueFixture.ball;
 import static boughwright.catalogue.CatalogueFixture.ribbon;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boughwright.storage.Databases;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -11,7 +12,12 @@ import org.junit.jupiter.api.Test;
 
 class TillTest {
 
-    private final ShelfFixture fixture = ShelfFixture.with(ball(), ribbon());
+    private final ShelfFixture fixture = ShelfFixture.with(databases(), ball(), ribbon());
+
+    /** What the shelf is kept in. */
+    Databases databases() {
+        return Databases.H2;
+    }
 
     @SafeVarargs
     static SortedMap<Integer, Map<String, String>> lines(Map<String, String>... lines) {

@@ -31,7 +31,9 @@ public enum Databases {
         HikariConfig pool = new HikariConfig();
         pool.setJdbcUrl(address);
         pool.setUsername(address.startsWith("jdbc:h2") ? "sa" : "postgres");
+        // Every test has a database of its own, and nobody closes the pools.
         pool.setMinimumIdle(0);
+        pool.setIdleTimeout(10_000);
         HikariDataSource source = new HikariDataSource(pool);
         Flyway.configure().dataSource(source).load().migrate();
         return source;

@@ -119,4 +119,16 @@ class TransactionsTest {
         assertThat(whole).hasValue(2);
         assertThat(runs).hasValue(2);
     }
+
+    @Test
+    void who_fails_after_the_commit_does_not_make_it_happen_twice() {
+        assertThatThrownBy(() -> transactions.run(() -> {
+            runs.incrementAndGet();
+            transactions.whenCommitted(() -> {
+                throw failure("40001");
+            });
+        })).isInstanceOf(CannotAcquireLockException.class);
+
+        assertThat(runs).hasValue(1);
+    }
 }
