@@ -70,7 +70,7 @@ class ArchitectureTest {
                 "org.springframework");
         allow("cli", "text measure brief needs rulebook catalogue kit layout plan drawing proposal document", "org.springframework.jdbc.core.JdbcTemplate");
         allow("api", "text measure colour brief needs rulebook catalogue photo kit palette plan drawing proposal document intake publishing shelf consultation athome", "com.vaadin.flow.component.UI",
-                "com.fasterxml.jackson", "org.springframework", "io.swagger");
+                "com.fasterxml.jackson", "org.springframework", "io.swagger", "jakarta.servlet.http");
         allow("ui", "text measure colour brief needs rulebook catalogue photo kit palette layout plan drawing proposal house intake publishing shelf consultation athome people", "java.sql.Connection",
                 "com.vaadin", "org.slf4j", "com.fasterxml.jackson", "jakarta.servlet.http", "elemental.json");
     }

@@ -32,8 +32,8 @@ class AtHomeApi {
 
     /** @param copy present when the page is to be saved as a file */
     @GetMapping("/at-home/{code:[A-Za-z0-9 -]+}")
-    ResponseEntity<?> page(@PathVariable String code, @RequestParam(required = false) String copy) {
-        ResponseEntity<?> page = kept.page(code, HTML, (saved, p) -> copy == null ? AtHomePage.html(p, saved.code(), saved.spoken())
+    ResponseEntity<?> page(@PathVariable String code, @RequestParam(required = false) String copy, @RequestParam(required = false) String units) {
+        ResponseEntity<?> page = kept.page(code, HTML, units, (saved, p) -> copy == null ? AtHomePage.html(p, saved.code(), saved.spoken())
                 : AtHomePage.copy(p, saved.code(), saved.spoken()));
         if (!page.getStatusCode().is2xxSuccessful()) {
             return ResponseEntity.status(page.getStatusCode()).contentType(HTML).body(AtHomePage.sorry());

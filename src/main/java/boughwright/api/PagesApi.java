@@ -41,25 +41,28 @@ class PagesApi {
         this.atHome = atHome;
     }
 
-    /** @param paper {@code letter} or {@code a4}; by the customer's units when nobody says */
+    /**
+     * @param paper {@code letter} or {@code a4}; by the units when nobody says
+     * @param units {@code feet} or {@code metres}; the customer's own when nobody says
+     */
     @Operation(summary = "The printed plan of a kept proposal")
     @ApiResponse(responseCode = "200", description = "The plan", content = @Content(mediaType = "application/pdf"))
     @GetMapping("/api/proposals/{code}/plan.pdf")
-    ResponseEntity<?> plan(@PathVariable String code, @RequestParam(required = false) String paper) {
+    ResponseEntity<?> plan(@PathVariable String code, @RequestParam(required = false) String paper, @RequestParam(required = false) String units) {
         Optional<Paper> asked = paper == null ? Optional.empty()
                 : Arrays.stream(Paper.values()).filter(p -> p.name().equalsIgnoreCase(paper)).findFirst();
         if (paper != null && asked.isEmpty()) {
             return ProposalsApi.problem(HttpStatus.BAD_REQUEST, "paper", Text.of("api.bad-paper.title"), Text.of("api.bad-paper", paper));
         }
-        return kept.page(code, MediaType.APPLICATION_PDF, (saved, p) -> PlanDocument.pdf(p, picture(p).printed(View.FRONT),
+        return kept.page(code, MediaType.APPLICATION_PDF, units, (saved, p) -> PlanDocument.pdf(p, picture(p).printed(View.FRONT),
                 asked.orElse(Paper.of(p.brief().units())), Optional.of(saved.spoken()), Optional.of(atHome.of(saved.code()))));
     }
 
     @Operation(summary = "The dressed tree of a kept proposal from one side")
     @ApiResponse(responseCode = "200", description = "The picture", content = @Content(mediaType = "image/svg+xml"))
     @GetMapping("/api/proposals/{code}/{view:front|left|right|back|above}.svg")
-    ResponseEntity<?> svg(@PathVariable String code, @PathVariable String view) {
-        return kept.page(code, SVG, (saved, p) -> picture(p).svg(View.valueOf(view.toUpperCase(Locale.ROOT))));
+    ResponseEntity<?> svg(@PathVariable String code, @PathVariable String view, @RequestParam(required = false) String units) {
+        return kept.page(code, SVG, units, (saved, p) -> picture(p).svg(View.valueOf(view.toUpperCase(Locale.ROOT))));
     }
 
     @Operation(summary = "What to pick from the shelves for a kept proposal")

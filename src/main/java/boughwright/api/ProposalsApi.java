@@ -2,12 +2,14 @@ package boughwright.api;
 
 import boughwright.brief.BriefFault;
 import boughwright.consultation.Consultations;
+import boughwright.consultation.Reopened;
 import boughwright.consultation.Saved;
 import boughwright.publishing.ShopDoor;
 import boughwright.needs.Adjustments;
 import boughwright.proposal.Designer;
 import boughwright.proposal.Outcome;
 import boughwright.proposal.ProposalJson;
+import boughwright.text.Language;
 import boughwright.text.Text;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.media.Content;
@@ -15,7 +17,9 @@ import io.swagger.v3.oas.annotations.media.ExampleObject;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import java.net.URI;
+import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
+import java.util.Optional;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ProblemDetail;
@@ -73,11 +77,18 @@ class ProposalsApi {
     }
 
     @Operation(summary = "A kept proposal again, by its code")
-    @ApiResponse(responseCode = "200", description = "The newest revision of the proposal, exactly as it was kept; the first is as it was given when it was made", content = @Content(
+    @ApiResponse(responseCode = "200", description = "The newest revision of the proposal, exactly as it was kept unless another language is asked for; the first is as it was given when it was made", content = @Content(
             mediaType = "application/json", schema = @Schema(ref = PROPOSAL)))
     @ApiResponse(responseCode = "404", description = "No proposal has this code", content = @Content(mediaType = "application/problem+json"))
     @GetMapping("/api/proposals/{code}")
-    ResponseEntity<?> again(@PathVariable String code, @RequestParam(required = false) Integer revision) {
+    ResponseEntity<?> again(@PathVariable String code, @RequestParam(required = false) Integer revision, HttpServletRequest request) {
+        Optional<Language> asked = AskedLanguage.of(request);
+        if (revision == null && asked.isPresent() && consultations.open(code).filter(saved -> saved.language() != asked.get()).isPresent()) {
+            Reopened reopened = consultations.reopen(code).orElseThrow();
+            return reopened.outcome() instanceof Outcome.BadBrief bad ? problem(bad.faults())
+                    : ResponseEntity.status(reopened.outcome() instanceof Outcome.Made ? HttpStatus.OK : HttpStatus.UNPROCESSABLE_ENTITY)
+                            .contentType(MediaType.APPLICATION_JSON).body(Consultations.json(reopened));
+        }
         return (revision == null ? consultations.open(code) : consultations.open(code, revision))
                 .<ResponseEntity<?>>map(saved -> ResponseEntity.status(saved.fits() ? HttpStatus.OK : HttpStatus.UNPROCESSABLE_ENTITY)
                         .contentType(MediaType.APPLICATION_JSON).body(saved.proposal()))

@@ -43,6 +43,11 @@ public record Brief(
         return new Brief(tree, room, household, look, other, abundance, budget, owned, units, asGiven);
     }
 
+    /** The same brief for somebody who reads other units. */
+    public Brief withUnits(Units other) {
+        return new Brief(tree, room, household, look, palette, abundance, budget, owned, other, asGiven);
+    }
+
     public Brief withTree(Tree other) {
         return new Brief(other, room, household, look, palette, abundance, budget, owned, units, asGiven);
     }

@@ -171,7 +171,7 @@ public final class BriefReader {
         }
         own.refuseOthers("main", "second", "spark", "ground");
         return faults.size() > before ? lookPalette
-                : new Palette(Palette.OWN, Text.of("brief.palette.own"), colours.get(0), colours.get(1), colours.get(2), colours.get(3));
+                : Palette.own(colours.get(0), colours.get(1), colours.get(2), colours.get(3));
     }
 
     private Optional<Money> readBudget(Fields root, List<BriefFault> faults) {

@@ -9,6 +9,8 @@ import boughwright.publishing.ShopDoor;
 import boughwright.shelf.Reservations;
 import boughwright.shelf.Uses;
 import boughwright.storage.Settling;
+import boughwright.text.Language;
+import boughwright.text.Text;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.sql.ResultSet;
@@ -70,17 +72,36 @@ public class Consultations {
     /**
      * Works a kept consultation out again, under the edition of the house rules that it was made with. What comes of it is what was
      * kept, unless catalogue or stock have changed since: then it is kept as a new revision, so that screen, print and interface
-     * always show the same.
+     * always show the same. What was kept in another language is compared in that one and answered in the one that is spoken; that
+     * alone is no new revision.
      */
     public Optional<Reopened> reopen(String code) {
         return open(code).map(saved -> {
-            Designer designer = shop.designer(saved.edition(), reservations.of(saved.code()));
-            Outcome outcome = designer.propose(saved.brief(), saved.adjustments(), saved.seed());
-            if (outcome instanceof Outcome.BadBrief || text(saved.code(), outcome).equals(saved.proposal())) {
-                return new Reopened(saved, designer, outcome, false);
-            }
-            return new Reopened(go(saved.code(), saved.brief(), outcome), designer, outcome, true);
+            Reopened reopened = Text.in(saved.language(), () -> reopened(saved));
+            return saved.language() == Language.now() ? reopened : told(reopened);
         });
+    }
+
+    private Reopened reopened(Saved saved) {
+        Designer designer = shop.designer(saved.edition(), reservations.of(saved.code()));
+        Outcome outcome = designer.propose(saved.brief(), saved.adjustments(), saved.seed());
+        if (outcome instanceof Outcome.BadBrief || text(saved.code(), outcome).equals(saved.proposal())) {
+            return new Reopened(saved, designer, outcome, false);
+        }
+        return new Reopened(go(saved.code(), saved.brief(), outcome), designer, outcome, true);
+    }
+
+    private static Reopened told(Reopened reopened) {
+        Saved saved = reopened.saved();
+        Outcome outcome = reopened.outcome() instanceof Outcome.Made made
+                ? reopened.designer().told(made, made.proposal().brief().units())
+                : reopened.designer().propose(saved.brief(), saved.adjustments(), saved.seed());
+        return new Reopened(saved, reopened.designer(), outcome, reopened.moved());
+    }
+
+    /** The proposal or the conflict as JSON, as {@link Saved#proposal()} has it, in the language of the outcome. */
+    public static String json(Reopened reopened) {
+        return text(reopened.saved().code(), reopened.outcome());
     }
 
     /** The newest revision; the code may be typed with spaces and in capitals. */
@@ -118,17 +139,16 @@ public class Consultations {
         refuseFaults(outcome);
         Saved saved = outcome instanceof Outcome.Made made
                 ? new Saved(code, revision, brief, made.proposal().adjustments(), made.proposal().seed(), true, text(code, outcome),
-                        made.proposal().edition().id())
+                        made.proposal().edition().id(), Language.now())
                 : new Saved(code, revision, brief, ((Outcome.NoKitFits) outcome).adjustments(), ((Outcome.NoKitFits) outcome).seed(), false,
-                        text(code, outcome), ((Outcome.NoKitFits) outcome).edition().id());
+                        text(code, outcome), ((Outcome.NoKitFits) outcome).edition().id(), Language.now());
         LocalDateTime now = LocalDateTime.now(ZoneOffset.UTC);
         database.sql("""
-                        insert into proposal (code, revision, made_at, brief, adjustments, seed, outcome, proposal, edition)
-                        values (:code, :revision, :made, :brief, :adjustments, :seed, :outcome, :proposal, :edition)""")
+                        insert into proposal (code, revision, made_at, brief, adjustments, seed, outcome, proposal, edition, language)
+                        values (:code, :revision, :made, :brief, :adjustments, :seed, :outcome, :proposal, :edition, :language)""")
                 .param("code", code).param("revision", revision).param("made", now).param("brief", brief)
                 .param("adjustments", AdjustmentsJson.of(saved.adjustments()).toString()).param("seed", saved.seed()).param("outcome", saved.fits() ? "kit" : "conflict")
-                .param("proposal", saved.proposal()).param("edition", saved.edition()).update();
-        interviews.touch(code);
+                .param("proposal", saved.proposal()).param("edition", saved.edition()).param("language", saved.language().tag()).update();
         uses.note(code, ProductUse.in(outcome, saved.adjustments(), before), now);
         settling.settle();
         return saved;
@@ -149,6 +169,7 @@ public class Consultations {
 
     private static Saved row(ResultSet row, int number) throws SQLException {
         return new Saved(row.getString("code"), row.getInt("revision"), row.getString("brief"), AdjustmentsJson.stored(row.getString("adjustments")),
-                row.getLong("seed"), row.getString("outcome").equals("kit"), row.getString("proposal"), row.getString("edition"));
+                row.getLong("seed"), row.getString("outcome").equals("kit"), row.getString("proposal"), row.getString("edition"),
+                Language.of(row.getString("language")));
     }
 }

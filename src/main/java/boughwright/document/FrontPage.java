@@ -62,7 +62,7 @@ final class FrontPage {
                 Wording.length(brief.tree().widestDiameter(), brief.units()),
                 Wording.bound(Text.of("document.fullness." + brief.tree().fullness().word())),
                 Wording.bound(Text.of("document.seen." + brief.tree().seenFrom().word())),
-                Wording.bound(Text.of("document.look", brief.look().title())),
+                Wording.bound(Text.of("document.look", brief.look().shownTitle())),
                 Wording.bound(Text.of("document.abundance." + brief.abundance().word())));
     }
 
@@ -121,7 +121,7 @@ final class FrontPage {
     }
 
     private void palette(Palette palette) {
-        html.put("p", "", palette.title());
+        html.put("p", "", palette.shownTitle());
         html.in("div", "chips", () -> {
             for (int i = 0; i < PARTS.size(); i++) {
                 Srgb colour = palette.colours().get(i);

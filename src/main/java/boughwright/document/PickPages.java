@@ -9,7 +9,6 @@ import boughwright.proposal.ShelfOrder;
 import boughwright.text.Text;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** What to fetch, shelf by shelf. A product that serves several needs stands once, with its uses below its name. */
 final class PickPages {
@@ -90,7 +89,7 @@ final class PickPages {
         for (KitLine line : lines) {
             String use = Text.of("role." + line.role().word());
             if (lines.size() > 1) {
-                String layer = Text.of("layer." + line.layer().word()).toLowerCase(Locale.ENGLISH);
+                String layer = Text.within(Text.of("layer." + line.layer().word()));
                 use = Text.of("document.pick.share", String.valueOf(line.quantity()), Text.of("document.pick.use", layer, use), line.price().show());
             }
             uses.add(line.owned() > 0 ? Text.of("document.pick.owned", use, String.valueOf(line.owned())) : use);

@@ -22,8 +22,8 @@ public final class ProposalPicture {
         this.scene = DressedTree.scene(brief, kit, layout, catalogue);
         String height = brief.tree().height().show(brief.units());
         this.options = Options.plain(
-                        Text.of("drawing.title", height, brief.look().title()),
-                        Text.of("drawing.description", height, brief.palette().title(), layout.pieces().size(), layout.ribbonRuns().size()))
+                        Text.of("drawing.title", height, brief.look().shownTitle()),
+                        Text.of("drawing.description", height, brief.palette().shownTitle(), layout.pieces().size(), layout.ribbonRuns().size()))
                 .withRuler(brief.units() == Units.FEET ? Ruler.FEET : Ruler.METRES, Text.of("drawing.floor"));
     }
 

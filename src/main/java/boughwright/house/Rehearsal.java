@@ -13,6 +13,7 @@ import boughwright.needs.Need;
 import boughwright.needs.Needs;
 import boughwright.proposal.Designer;
 import boughwright.proposal.Proposal;
+import boughwright.text.Text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -103,7 +104,7 @@ public final class Rehearsal {
                     progress.accept(done.incrementAndGet());
                     return rehearsed;
                 };
-                futures.add(workers.submit(task));
+                futures.add(workers.submit(Text.carriedCall(task)));
             }
             List<Rehearsed> all = new ArrayList<>();
             for (Future<Rehearsed> future : futures) {

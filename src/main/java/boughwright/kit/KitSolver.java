@@ -218,6 +218,21 @@ public final class KitSolver {
         return new Reason(need.reason().rule(), need.reason().row(), Text.of("kit.longer-rolls", quantity, need.reason().text()));
     }
 
+    /**
+     * The same kit in the words of a request: names and reasons as its catalogue and its needs give them, which may speak another language.
+     *
+     * @param request that has the same needs and products as the one that the kit was made for
+     */
+    public static Kit told(KitRequest request, Kit kit) {
+        List<KitLine> lines = kit.lines().stream().map(line -> {
+            Product product = request.catalogue().product(line.sku()).orElseThrow();
+            Need need = request.needs().need(line.needId()).orElseThrow();
+            return new KitLine(line.needId(), line.slot(), line.sku(), product.name(), line.layer(), line.role(), line.quantity(), line.owned(),
+                    line.packs(), line.packSize(), line.unitPrice(), line.price(), product.shelf(), reason(need, line.quantity()));
+        }).toList();
+        return new Kit(lines, kit.total(), kit.budget(), kit.score(), kit.terms(), kit.bound(), kit.gap());
+    }
+
     /** Other products for a slot and what each would mean; see {@link Swaps}. */
     public List<Swap> swaps(KitRequest request, Kit kit, String slot, int most, Patience patience) {
         return new Swaps(this, request, kit, patience).of(slot, most);

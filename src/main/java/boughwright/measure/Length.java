@@ -1,5 +1,7 @@
 package boughwright.measure;
 
+import boughwright.text.Language;
+import boughwright.text.Text;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
@@ -22,10 +24,14 @@ public record Length(double metres) implements Comparable<Length> {
     /** Metres in one international inch, exact by definition. */
     public static final double METRES_PER_INCH = 0.0254;
 
+    private static final String NUMBER = "\\d+(?:[.,]\\d+)?";
     private static final Pattern FEET_AND_INCHES = Pattern.compile(
-            "(?:(?<ft>\\d+(?:\\.\\d+)?)\\s*(?:ft|foot|feet|'|′))?\\s*(?:(?<in>\\d+(?:\\.\\d+)?)\\s*(?:in|inch|inches|\"|″))?");
+            "(?:(?<ft>" + NUMBER + ")\\s*(?:ft|foot|feet|fuß|fuss|pies|pie|'|′))?\\s*"
+                    + "(?:(?<in>" + NUMBER + ")\\s*(?:in|inch|inches|zoll|pulgadas|pulgada|pulg|\"|″))?");
     private static final Pattern HALF = Pattern.compile("(\\d*)½");
-    private static final Pattern METRIC = Pattern.compile("(?<n>\\d+(?:\\.\\d+)?)\\s*(?<u>mm|cm|m)");
+    private static final Pattern METRIC = Pattern.compile("(?<n>" + NUMBER + ")\\s*(?<u>mm|cm|m)");
+    /** May be a thousand or a decimal: which one depends on where the writer went to school. */
+    private static final Pattern IN_DOUBT = Pattern.compile(".*\\d,\\d{3}(?!\\d).*");
 
     public Length {
         if (!Double.isFinite(metres)) {
@@ -50,16 +56,18 @@ public record Length(double metres) implements Comparable<Length> {
     }
 
     /**
-     * Reads a length that a person wrote: {@code 9 ft}, {@code 7 ft 6 in}, {@code 62 in}, {@code 228 cm}, {@code 2.3 m}.
+     * Reads a length that a person wrote: {@code 9 ft}, {@code 7 ft 6 in}, {@code 62 in}, {@code 228 cm}, {@code 2.3 m}; with the unit words
+     * and the decimal comma of every language that is spoken here, whichever it is: {@code 7 Fuß 6 Zoll}, {@code 2,3 m}.
      *
-     * @return empty when the text holds no unit, an unknown unit, a sign or anything else beside the length
+     * @return empty when the text holds no unit, an unknown unit, a sign or anything else beside the length, or a comma that may part
+     *     thousands ({@code 1,500 mm})
      */
     public static Optional<Length> read(String text) {
         if (text == null) {
             return Optional.empty();
         }
         String plain = HALF.matcher(text.strip().toLowerCase(Locale.ROOT)).replaceAll(h -> (h.group(1).isEmpty() ? "0" : h.group(1)) + ".5");
-        if (plain.isEmpty() || plain.length() > 40) {
+        if (plain.isEmpty() || plain.length() > 40 || IN_DOUBT.matcher(plain).matches()) {
             return Optional.empty();
         }
         Matcher metric = METRIC.matcher(plain);
@@ -69,12 +77,12 @@ public record Length(double metres) implements Comparable<Length> {
                 case "cm" -> 0.01;
                 default -> 1;
             };
-            return finite(Double.parseDouble(metric.group("n")) * perUnit);
+            return finite(number(metric.group("n")) * perUnit);
         }
         Matcher imperial = FEET_AND_INCHES.matcher(plain);
         if (imperial.matches()) {
-            double feet = imperial.group("ft") == null ? 0 : Double.parseDouble(imperial.group("ft"));
-            double inches = imperial.group("in") == null ? 0 : Double.parseDouble(imperial.group("in"));
+            double feet = imperial.group("ft") == null ? 0 : number(imperial.group("ft"));
+            double inches = imperial.group("in") == null ? 0 : number(imperial.group("in"));
             boolean both = imperial.group("ft") != null && imperial.group("in") != null;
             if (both && (inches >= 12 || feet != Math.rint(feet))) {
                 // "5 ft 14 in" and "7.5 ft 6 in" are slips; guessing what was meant would size the wrong tree.
@@ -83,6 +91,10 @@ public record Length(double metres) implements Comparable<Length> {
             return finite(feet * METRES_PER_FOOT + inches * METRES_PER_INCH);
         }
         return Optional.empty();
+    }
+
+    private static double number(String digits) {
+        return Double.parseDouble(digits.replace(',', '.'));
     }
 
     private static Optional<Length> finite(double metres) {
@@ -103,7 +115,7 @@ public record Length(double metres) implements Comparable<Length> {
     }
 
     /**
-     * The length as a customer reads it, rounded to what can be measured on a tree.
+     * The length as a customer reads it, in the language that is spoken, rounded to what can be measured on a tree.
      *
      * @return feet and whole inches from two feet up, else inches to the half ({@code 7 ft 6 in}, {@code 2½ in}); or metres to
      *     the centimetre from one metre up, else whole centimetres ({@code 2.29 m}, {@code 43 cm})
@@ -115,21 +127,28 @@ public record Length(double metres) implements Comparable<Length> {
         };
     }
 
+    /** As {@link #show}, in the words that files and programs know, whatever language is spoken. */
+    public String write(Units units) {
+        return Text.in(Language.ENGLISH, () -> show(units));
+    }
+
     private String showFeet() {
         if (Math.abs(metres) < 2 * METRES_PER_FOOT - METRES_PER_INCH / 4) {
             long halves = Math.round(inches() * 2);
             String whole = halves / 2 == 0 && halves % 2 != 0 ? "" : Long.toString(halves / 2);
-            return whole + (halves % 2 == 0 ? "" : "½") + " in";
+            return Text.of("length.inches", whole + (halves % 2 == 0 ? "" : "½"), halves / 2.0);
         }
         long inches = Math.round(inches());
-        return inches % 12 == 0 ? inches / 12 + " ft" : inches / 12 + " ft " + inches % 12 + " in";
+        return inches % 12 == 0 ? Text.of("length.feet", Long.toString(inches / 12))
+                : Text.of("length.feet.inches", Long.toString(inches / 12), Long.toString(inches % 12), Math.abs(inches % 12));
     }
 
     private String showMetres() {
         if (Math.abs(metres) < 0.995) {
-            return Math.round(metres * 100) + " cm";
+            return Text.of("length.centimetres", Long.toString(Math.round(metres * 100)));
         }
-        return BigDecimal.valueOf(metres).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString() + " m";
+        return Text.of("length.metres", Text.number(new BigDecimal(
+                BigDecimal.valueOf(metres).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString())));
     }
 
     /** The least length that is shown exactly and is not below this one. */

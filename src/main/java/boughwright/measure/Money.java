@@ -1,10 +1,10 @@
 package boughwright.measure;
 
+import boughwright.text.Language;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.NumberFormat;
 import java.util.Currency;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -75,9 +75,9 @@ public record Money(BigDecimal amount, Currency currency) implements Comparable<
         return amount.toPlainString();
     }
 
-    /** As a customer reads it: {@code $38.97}. */
+    /** As a customer reads it in the language that is spoken, by CLDR: {@code $38.97}, {@code 38,97 $}, with a space that does not break. */
     public String show() {
-        NumberFormat format = NumberFormat.getCurrencyInstance(Locale.US);
+        NumberFormat format = NumberFormat.getCurrencyInstance(Language.now().locale());
         format.setCurrency(currency);
         format.setMinimumFractionDigits(amount.scale());
         format.setMaximumFractionDigits(amount.scale());

@@ -2,6 +2,7 @@ package boughwright.needs;
 
 import boughwright.measure.Length;
 import boughwright.measure.Units;
+import boughwright.text.Text;
 import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.Map;
@@ -10,8 +11,10 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * What one edition sets for every {@link HouseNumber} and {@link HouseWords}: a fact that style and safety rules read, so that changing a
@@ -72,11 +75,6 @@ public record House(SortedMap<HouseNumber, BigDecimal> numbers, SortedMap<HouseW
         return length(number).feet();
     }
 
-    /** A length as both kinds of people read it: {@code 3 ft (91 cm)}. */
-    public String inWords(HouseNumber number) {
-        return length(number).show(Units.FEET) + " (" + length(number).show(Units.METRES) + ")";
-    }
-
     public Set<String> words(HouseWords list) {
         return words.get(list);
     }
@@ -99,19 +97,35 @@ public record House(SortedMap<HouseNumber, BigDecimal> numbers, SortedMap<HouseW
 
     /** A sentence with its places filled in: {@code at least {scheme-textures} textures} names the number of this edition. */
     public String fill(String sentence, Units units) {
-        Matcher place = PLACE.matcher(sentence);
-        return place.replaceAll(found -> Matcher.quoteReplacement(value(found.group(1), units)));
+        return filled(sentence, new TreeMap<>(), length -> length.show(units));
     }
 
-    private String value(String word, Units units) {
+    /** What an advice says, lengths as both kinds of people read them: {@code 3 ft (91 cm)}. @param text of the advice, in any language */
+    public String fill(String text, Advice advice) {
+        return filled(text, advice.values(), length -> Text.of("length.both", length.show(Units.FEET), length.show(Units.METRES)));
+    }
+
+    private String filled(String sentence, SortedMap<String, Object> values, Function<Length, String> lengths) {
+        Matcher place = PLACE.matcher(sentence);
+        return place.replaceAll(found -> Matcher.quoteReplacement(value(found.group(1), values, lengths)));
+    }
+
+    private String value(String word, SortedMap<String, Object> values, Function<Length, String> lengths) {
+        if (values.get(word) instanceof Length length) {
+            return lengths.apply(length);
+        }
+        if (values.containsKey(word)) {
+            return String.valueOf(values.get(word));
+        }
         for (HouseNumber number : HouseNumber.values()) {
             if (number.word().equals(word)) {
-                return number.measure() == HouseNumber.Measure.LENGTH ? length(number).show(units) : numbers.get(number).stripTrailingZeros().toPlainString();
+                return number.measure() == HouseNumber.Measure.LENGTH ? lengths.apply(length(number))
+                        : Text.number(new BigDecimal(numbers.get(number).stripTrailingZeros().toPlainString()));
             }
         }
         for (HouseWords list : HouseWords.values()) {
             if (list.word().equals(word)) {
-                return String.join(", ", words.get(list));
+                return words.get(list).stream().map(w -> list.trait().said(w)).collect(Collectors.joining(Text.of("list.comma")));
             }
         }
         throw new IllegalArgumentException("no house number or list is called " + word);

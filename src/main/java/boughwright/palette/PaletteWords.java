@@ -21,7 +21,7 @@ public final class PaletteWords {
         // Neighbours are told one by one; elsewhere each group has one name.
         List<String> hues = scheme.groups().stream().flatMap(g -> scheme.kind() == Scheme.Kind.NEIGHBOURS ? g.parts().stream() : Stream.of(g.part()))
                 .distinct().map(PaletteWords::hue).toList();
-        return Text.of("palette.scheme." + word(scheme.kind()), joined(hues), hues.isEmpty() ? "" : hues.get(0), hues.size() < 2 ? "" : hues.get(1));
+        return Text.of("palette.scheme." + word(scheme.kind()), Text.list(hues), hues.isEmpty() ? "" : hues.get(0), hues.size() < 2 ? "" : hues.get(1));
     }
 
     /** In which hue template they lie; nothing to say of neutrals. */
@@ -70,12 +70,12 @@ public final class PaletteWords {
 
     private static String sentence(String key, Object... words) {
         String sentence = Text.of(key, words);
-        return sentence.substring(0, 1).toUpperCase(Locale.ENGLISH) + sentence.substring(1);
+        return Text.sentence(sentence);
     }
 
     /** A difference as people read it: one decimal. */
     public static String tenths(double difference) {
-        return String.format(Locale.ROOT, "%.1f", difference);
+        return Text.number(difference, 1);
     }
 
     /** As {@link #tenths}, but never rounded onto the bounds of a near miss, which the same sentence names. */
@@ -91,11 +91,6 @@ public final class PaletteWords {
     /** The hue of a twelfth of the painters' wheel. */
     private static String hue(int part) {
         return Text.of("palette.hue." + part);
-    }
-
-    private static String joined(List<String> words) {
-        return words.size() < 2 ? String.join("", words)
-                : Text.of("list.and", String.join(Text.of("list.comma"), words.subList(0, words.size() - 1)), words.get(words.size() - 1));
     }
 
     private static String word(Enum<?> value) {

@@ -64,7 +64,7 @@ public record RoomPalette(Palette palette, List<Boolean> seen) {
                 .max(Comparator.comparingDouble(RoomPalette::chroma)));
         Optional<Srgb> second = take(left, largest(left));
         Oklab from = Oklab.of(main);
-        return new RoomPalette(new Palette(Palette.OWN, Text.of("brief.palette.own"), main, second.orElseGet(() -> second(from)),
+        return new RoomPalette(Palette.own(main, second.orElseGet(() -> second(from)),
                 spark.orElseGet(() -> spark(from)), ground.orElseGet(() -> ground(from))),
                 List.of(true, second.isPresent(), spark.isPresent(), ground.isPresent()));
     }

@@ -27,7 +27,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -92,10 +91,10 @@ final class AskedFor implements Wishes {
         if (brief.abundance() != Abundance.RESTRAINED) {
             boolean lavish = brief.abundance() == Abundance.LAVISH;
             all.add(new Wish(Wish.ABUNDANCE + Abundance.GENEROUS.word(), Text.of(lavish ? "wish.abundance.least" : "wish.abundance",
-                    Text.of("abundance." + Abundance.GENEROUS.word()).toLowerCase(Locale.ENGLISH))));
+                    Text.within(Text.of("abundance." + Abundance.GENEROUS.word())))));
             if (lavish) {
                 all.add(new Wish(Wish.ABUNDANCE + Abundance.LAVISH.word(), Text.of("wish.abundance",
-                        Text.of("abundance." + Abundance.LAVISH.word()).toLowerCase(Locale.ENGLISH))));
+                        Text.within(Text.of("abundance." + Abundance.LAVISH.word())))));
             }
         }
         return all;
@@ -106,7 +105,7 @@ final class AskedFor implements Wishes {
     }
 
     private String words(Taste taste) {
-        String value = taste.trait() == Trait.PRODUCT ? name(taste.value()) : taste.value().replace('-', ' ');
+        String value = taste.trait() == Trait.PRODUCT ? name(taste.value()) : taste.trait().said(taste.value());
         String role = taste.role().map(r -> Text.of("role." + r.word())).orElse("");
         return Text.of((taste.wanted() ? "wish.taste.only" : "wish.taste.no") + (role.isEmpty() ? "" : ".role"), value, role);
     }

@@ -20,6 +20,7 @@ import boughwright.kit.Wish;
 import boughwright.layout.Dressing;
 import boughwright.layout.Layout;
 import boughwright.layout.Stems;
+import boughwright.measure.Units;
 import boughwright.needs.Adjustments;
 import boughwright.needs.Climb;
 import boughwright.needs.Layer;
@@ -114,12 +115,35 @@ public final class Designer {
     }
 
     private Proposal proposal(KitRequest request, Adjustments adjustments, Kit kit, long seed) {
+        return proposal(request, adjustments, kit, Dressing.of(request.brief(), request.needs(), kit, request.catalogue(), seed, adjustments.moved()), seed);
+    }
+
+    private Proposal proposal(KitRequest request, Adjustments adjustments, Kit kit, Layout layout, long seed) {
         Brief brief = request.brief();
-        Layout layout = Dressing.of(brief, request.needs(), kit, request.catalogue(), seed, adjustments.moved());
         Climb climb = Stepladder.forWorkAt(brief.tree().height());
         Plan plan = Planning.of(brief, request.needs(), kit, layout, climb, rulebook.cautions(brief, request.needs(), climb,
                 lightLoad(kit, request.catalogue()), topperReach(brief, layout, request.catalogue())));
         return new Proposal(rulebook.edition(), brief, adjustments, request.needs(), kit, layout, plan, seed, request.catalogue());
+    }
+
+    /**
+     * The same outcome in the language that is spoken now, for somebody who reads these units. Of a proposal kit and layout stay as they
+     * are; a conflict is looked for anew, since its sentences come out of the search.
+     */
+    public Outcome told(Outcome outcome, Units units) {
+        if (outcome instanceof Outcome.Made made) {
+            return new Outcome.Made(told(made.proposal(), units));
+        }
+        if (outcome instanceof Outcome.NoKitFits none) {
+            return propose(none.brief().withUnits(units), none.adjustments(), none.seed());
+        }
+        return outcome;
+    }
+
+    /** The same proposal in the language that is spoken now, for somebody who reads these units. */
+    public Proposal told(Proposal proposal, Units units) {
+        KitRequest request = new AskedFor(rulebook, catalogue, proposal.brief().withUnits(units), proposal.adjustments()).all();
+        return proposal(request, proposal.adjustments(), KitSolver.told(request, proposal.kit()), proposal.layout(), proposal.seed());
     }
 
     /** The same kit hung as other hands would have it. @param adjustments that differ from the proposal's in what is moved alone */

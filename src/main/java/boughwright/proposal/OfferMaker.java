@@ -18,7 +18,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -92,7 +91,7 @@ final class OfferMaker {
     }
 
     private static String word(Abundance abundance) {
-        return Text.of("abundance." + abundance.word()).toLowerCase(Locale.ENGLISH);
+        return Text.within(Text.of("abundance." + abundance.word()));
     }
 
     /** Dressed more richly when a little more money reaches so far; else the same, better, when the gain is worth naming. */

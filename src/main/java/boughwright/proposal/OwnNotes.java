@@ -32,9 +32,9 @@ public final class OwnNotes {
             if (used > 0 && product.lights().isEmpty()) {
                 double difference = nearest(product, proposal.brief().palette());
                 if (difference > FOREIGN) {
-                    notes.add(Text.of("own.foreign", product.name(), proposal.brief().palette().title()));
+                    notes.add(Text.of("own.foreign", product.name(), proposal.brief().palette().shownTitle()));
                 } else if (Match.of(difference) == Match.NEAR_MISS) {
-                    notes.add(Text.of("own.near-miss", product.name(), proposal.brief().palette().title()));
+                    notes.add(Text.of("own.near-miss", product.name(), proposal.brief().palette().shownTitle()));
                 }
             }
         }

@@ -3,7 +3,6 @@ package boughwright.proposal;
 import boughwright.brief.Brief;
 import boughwright.text.Text;
 import java.util.List;
-import java.util.Locale;
 
 /** Phrases that screen and print share. */
 public final class Phrases {
@@ -13,7 +12,7 @@ public final class Phrases {
 
     /** A Woodland tree of 9 ft; an Orchard Supper tree of 2.3 m. */
     public static String title(Brief brief) {
-        String look = brief.look().title();
+        String look = brief.look().shownTitle();
         boolean vowel = !look.isEmpty() && "AEIOaeio".indexOf(look.charAt(0)) >= 0;
         return Text.of(vowel ? "proposal.title.an" : "proposal.title.a", look, brief.tree().height().show(brief.units()));
     }
@@ -28,14 +27,11 @@ public final class Phrases {
 
     /** With a capital letter. */
     public static String sentence(String words) {
-        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ENGLISH) + words.substring(1);
+        return Text.sentence(words);
     }
 
     /** a; a and b; a, b and c. */
     public static String list(List<String> parts) {
-        if (parts.size() < 2) {
-            return String.join("", parts);
-        }
-        return Text.of("list.and", String.join(Text.of("list.comma"), parts.subList(0, parts.size() - 1)), parts.get(parts.size() - 1));
+        return Text.list(parts);
     }
 }

@@ -11,7 +11,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -86,10 +85,10 @@ public record Standing(String sku, List<Place> places) {
             return Text.of("standing.as-good", line.name());
         }
         return Text.of("standing.better", line.name(), tenth(-points), Phrases.list(losses.stream()
-                .map(t -> Text.of("standing.loss", Text.of("term." + t.term().word()).toLowerCase(Locale.ENGLISH), tenth(-t.points()))).toList()));
+                .map(t -> Text.of("standing.loss", Text.within(Text.of("term." + t.term().word())), tenth(-t.points()))).toList()));
     }
 
     private static String tenth(double points) {
-        return String.format(Locale.ENGLISH, "%.1f", points);
+        return Text.number(points, 1);
     }
 }

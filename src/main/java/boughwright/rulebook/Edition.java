@@ -9,6 +9,7 @@ import boughwright.brief.Word;
 import boughwright.needs.House;
 import boughwright.needs.HouseNumber;
 import boughwright.needs.HouseWords;
+import boughwright.text.Words;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -36,18 +37,19 @@ public record Edition(String id, String title, String shop, List<String> sizing,
     /**
      * Reads {@code edition.json}.
      *
+     * @param words what its looks and palettes are called in other languages
      * @throws JsonProcessingException when the text is no JSON
      * @throws IllegalArgumentException when something is missing or wrong; the message says what
      */
-    public static Edition read(String json) throws JsonProcessingException {
+    public static Edition read(String json, Words words) throws JsonProcessingException {
         JsonNode root = JSON.readTree(json);
         List<Palette> palettes = new ArrayList<>();
         for (JsonNode p : root.required("palettes")) {
-            palettes.add(new Palette(text(p, "id"), text(p, "title"), colour(p, "main"), colour(p, "second"), colour(p, "spark"), colour(p, "ground")));
+            palettes.add(new Palette(text(p, "id"), text(p, "title"), colour(p, "main"), colour(p, "second"), colour(p, "spark"), colour(p, "ground"), words));
         }
         List<Look> looks = new ArrayList<>();
         for (JsonNode l : root.required("looks")) {
-            looks.add(new Look(text(l, "id"), text(l, "title"), text(l, "blurb"), text(l, "palette"), texts(l, "textures"), texts(l, "finishes")));
+            looks.add(new Look(text(l, "id"), text(l, "title"), text(l, "blurb"), text(l, "palette"), texts(l, "textures"), texts(l, "finishes"), words));
         }
         ShopChoices choices = new ShopChoices(looks, palettes, currency(text(root, "currency")));
         for (Look look : looks) {
@@ -56,6 +58,11 @@ public record Edition(String id, String title, String shop, List<String> sizing,
             }
         }
         return new Edition(text(root, "id"), text(root, "title"), text(root, "shop"), texts(root, "sizing"), texts(root, "rules"), choices, house(root));
+    }
+
+    /** As {@link #read(String, Words)}, in English alone. */
+    public static Edition read(String json) throws JsonProcessingException {
+        return read(json, Words.NONE);
     }
 
     private static House house(JsonNode root) {

@@ -19,6 +19,7 @@ import boughwright.needs.Reason;
 import boughwright.needs.RibbonMeasures;
 import boughwright.needs.TopperReach;
 import boughwright.text.Text;
+import boughwright.text.Words;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -45,7 +46,7 @@ public final class Rulebook {
     private Rulebook(Edition edition, DmnTables tables, StyleRules rules) {
         this.edition = edition;
         this.tables = tables;
-        this.sizing = new Sizing(tables);
+        this.sizing = new Sizing(tables, rules.words());
         this.rules = rules;
     }
 
@@ -67,11 +68,13 @@ public final class Rulebook {
         String read(String path) throws IOException;
     }
 
-    /** Reads and compiles {@code edition.json} and the files that it lists; tables and rules compile side by side. */
+    /** Reads and compiles {@code edition.json}, the files that it lists and the words beside them; tables and rules compile side by side. */
     public static Opening open(Source source) throws IOException {
+        List<RulebookFault> faults = new ArrayList<>();
+        Words words = RuleWords.read(source, faults);
         Edition edition;
         try {
-            edition = Edition.read(source.read("edition.json"));
+            edition = Edition.read(source.read("edition.json"), words);
         } catch (JsonProcessingException | IllegalArgumentException e) {
             return new Opening.Faulty(List.of(RulebookFault.ofFile("edition.json", 0, Text.of("rulebook.edition", e.getMessage()))));
         }
@@ -79,7 +82,7 @@ public final class Rulebook {
         Map<String, String> ruleTexts = texts(source, edition.rules());
         DmnCompilation[] compiledTables = new DmnCompilation[1];
         Throwable[] broken = new Throwable[1];
-        Thread beside = new Thread(() -> compiledTables[0] = new DmnCompiler().compile(tableTexts), "decision tables");
+        Thread beside = new Thread(Text.carried(() -> compiledTables[0] = new DmnCompiler().compile(tableTexts)), "decision tables");
         beside.setUncaughtExceptionHandler((thread, thrown) -> broken[0] = thrown);
         beside.start();
         DrlCompilation compiledRules = new DrlCompiler().compile(ruleTexts);
@@ -92,7 +95,6 @@ public final class Rulebook {
         if (broken[0] != null) {
             throw new IllegalStateException("the decision tables could not be compiled", broken[0]);
         }
-        List<RulebookFault> faults = new ArrayList<>();
         if (compiledTables[0] instanceof DmnCompilation.Faulty faulty) {
             faults.addAll(faulty.faults());
         }
@@ -102,14 +104,14 @@ public final class Rulebook {
         if (!faults.isEmpty()) {
             return new Opening.Faulty(faults);
         }
-        return joined(edition, ((DmnCompilation.Sound) compiledTables[0]).tables(), ((DrlCompilation.Sound) compiledRules).rules());
+        return joined(edition, ((DmnCompilation.Sound) compiledTables[0]).tables(), ((DrlCompilation.Sound) compiledRules).rules().withWords(words));
     }
 
-    /** Reads {@code edition.json} and the tables that it lists and joins them with rules that are compiled already; its rule files are not read. */
+    /** Reads {@code edition.json} and the tables that it lists and joins them with rules that are compiled already and their words; rule files are not read. */
     public static Opening open(Source source, StyleRules rules) throws IOException {
         Edition edition;
         try {
-            edition = Edition.read(source.read("edition.json"));
+            edition = Edition.read(source.read("edition.json"), rules.words());
         } catch (JsonProcessingException | IllegalArgumentException e) {
             return new Opening.Faulty(List.of(RulebookFault.ofFile("edition.json", 0, Text.of("rulebook.edition", e.getMessage()))));
         }
@@ -143,7 +145,12 @@ public final class Rulebook {
 
     /** What the tables of a topic are called, as reasons name them. */
     public String title(String topic) {
-        return tables.title("sizing/" + topic + ".dmn");
+        return rules.words().of(tables.title("sizing/" + topic + ".dmn"));
+    }
+
+    /** What its texts are in other languages. */
+    public Words words() {
+        return rules.words();
     }
 
     /** The tables as they are written, for those who want to read or check them. */
@@ -188,7 +195,7 @@ public final class Rulebook {
         lights.ifPresent(facts::add);
         topper.ifPresent(facts::add);
         return rules.run(facts, Advice.class).stream()
-                .map(f -> new Caution(f.rule().id(), f.fact().text(), f.fact().source())).toList();
+                .map(f -> new Caution(f.rule().id(), edition.house().fill(words().of(f.fact().text()), f.fact()), words().of(f.fact().source()))).toList();
     }
 
     private static <T> Stream<T> only(List<Finding<Object>> findings, Class<T> wanted) {
@@ -200,7 +207,7 @@ public final class Rulebook {
     }
 
     private Reason reason(RuleName rule, Units units) {
-        String sentence = edition.house().fill(rule.sentence(), units);
+        String sentence = edition.house().fill(words().of(rule.sentence()), units);
         return new Reason(sentence, rule.id(), sentence + ".");
     }
 }

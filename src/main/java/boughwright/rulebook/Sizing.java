@@ -5,6 +5,7 @@ import boughwright.brief.Tree;
 import boughwright.measure.Length;
 import boughwright.needs.Reason;
 import boughwright.text.Text;
+import boughwright.text.Words;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.HashMap;
@@ -28,9 +29,12 @@ final class Sizing {
     private static final BigDecimal MOST = BigDecimal.valueOf(1_000_000);
 
     private final DmnTables tables;
+    private final Words words;
 
-    Sizing(DmnTables tables) {
+    /** @param words what the tables' sentences are in other languages */
+    Sizing(DmnTables tables, Words words) {
         this.tables = tables;
+        this.words = words;
     }
 
     /** A number and why it is that number. */
@@ -82,7 +86,7 @@ final class Sizing {
         double share = base.number().doubleValue() * factors.product();
         double disc = Math.PI / 4 * diameter.metres() * diameter.metres();
         Rounded rounded = round(share * brief.tree().dressedArea() / disc, policy);
-        String percent = BigDecimal.valueOf(share * 100).setScale(1, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
+        String percent = Text.number(new BigDecimal(BigDecimal.valueOf(share * 100).setScale(1, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString()));
         return new Sized(rounded.quantity(), reason(what, brief, base, factors, policy, rounded, base.number().doubleValue() * brief.tree().dressedArea() / disc, 1, percent));
     }
 
@@ -155,7 +159,7 @@ final class Sizing {
 
     /** @param exact the quantity before factors and rounding */
     private Reason reason(Quantity what, Brief brief, TableAnswer base, Factors factors, TableAnswer policy, Rounded rounded, double exact, double girth, String share) {
-        StringBuilder text = new StringBuilder(base.reason()
+        StringBuilder text = new StringBuilder(words.of(base.reason())
                 .replace("{height}", brief.tree().height().show(brief.units()))
                 .replace("{quantity}", String.valueOf(rounded.quantity()))
                 .replace("{share}", share + " %"));
@@ -167,12 +171,12 @@ final class Sizing {
             // A factor that rounding or the least has swallowed is no reason of this number.
             double without = exact * factors.product() / factor.number().doubleValue();
             if (factor.number().signum() != 0 && round(without, policy).quantity() != rounded.quantity()) {
-                text.append(' ').append(factor.reason());
+                text.append(' ').append(words.of(factor.reason()));
             }
         }
         if (rounded.raised()) {
-            text.append(' ').append(Text.of("need.least", rounded.quantity(), policy.reason()));
+            text.append(' ').append(Text.of("need.least", rounded.quantity(), words.of(policy.reason())));
         }
-        return new Reason(tables.title(what.file()), Text.of("need.row", String.valueOf(base.row())), text.toString());
+        return new Reason(words.of(tables.title(what.file())), Text.of("need.row", String.valueOf(base.row())), text.toString());
     }
 }

@@ -1,5 +1,6 @@
 package boughwright.rulebook;
 
+import boughwright.text.Words;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
@@ -23,12 +24,30 @@ public final class StyleRules {
 
     private final KieBase base;
     private final SortedSet<RuleName> names;
+    private final Words words;
 
     StyleRules(KieBase base, Set<String> rules) {
         this.base = base;
         var read = new TreeSet<RuleName>();
         rules.forEach(rule -> read.add(RuleName.read(rule).orElseThrow()));
         this.names = Collections.unmodifiableSortedSet(read);
+        this.words = Words.NONE;
+    }
+
+    private StyleRules(KieBase base, SortedSet<RuleName> names, Words words) {
+        this.base = base;
+        this.names = names;
+        this.words = words;
+    }
+
+    /** The same rules with what their sentences, and those of the tables beside them, are in other languages. */
+    StyleRules withWords(Words other) {
+        return new StyleRules(base, names, other);
+    }
+
+    /** What the sentences of the folder are in other languages. */
+    Words words() {
+        return words;
     }
 
     /** Every rule of the edition, by id. */

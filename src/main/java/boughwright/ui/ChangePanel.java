@@ -62,7 +62,7 @@ final class ChangePanel extends Div {
         Div cards = new Div();
         cards.addClassNames("cards", "three");
         for (Palette palette : proposing.designer().rulebook().choices().palettes()) {
-            cards.add(Controls.card(Icons.palette(palette), palette.title(), "", palette.id().equals(brief.palette().id()), () -> {
+            cards.add(Controls.card(Icons.palette(palette), palette.shownTitle(), "", palette.id().equals(brief.palette().id()), () -> {
                 change.accept(() -> proposing.palette(palette.id()));
             }));
         }

@@ -106,7 +106,7 @@ final class ColoursSide extends Div {
         Div words = new Div(new Paragraph(PaletteWords.of(reading.kit().scheme())));
         String ofPalette = PaletteWords.of(reading.palette().scheme());
         if (!ofPalette.equals(PaletteWords.of(reading.kit().scheme()))) {
-            words.add(soft(Text.of("colours.scheme.palette", proposal.brief().palette().title(), ofPalette)));
+            words.add(soft(Text.of("colours.scheme.palette", proposal.brief().palette().shownTitle(), ofPalette)));
         }
         PaletteWords.of(reading.kit().template()).ifPresent(remark -> words.add(soft(remark)));
         return section("colours.scheme", split(words, drawn(ring.labelled("ring", Text.of("colours.ring"), Text.of("colours.ring.description")))));

@@ -195,7 +195,7 @@ final class FileDrop extends Div {
             }
             receiver.received(name(request.getHeader(NAME)), or(request.getHeader(TYPE)), new Limited(request.getInputStream(), most, mine), length);
             mine.refusal = "";
-            session.access(() -> getUI().filter(ui -> !mine.stopped).ifPresent(ui -> ui.access(done::run)));
+            session.access(() -> getUI().filter(ui -> !mine.stopped).ifPresent(ui -> ui.access(Text.carried(done)::run)));
         } catch (TooLarge large) {
             mine.refusal = tooLarge();
             response.setStatus(HttpStatusCode.REQUEST_ENTITY_TOO_LARGE.getCode());

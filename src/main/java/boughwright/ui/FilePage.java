@@ -214,10 +214,10 @@ final class FilePage extends ShelfPage {
             long now = System.nanoTime();
             if (now - told > TOLD_EACH_NANOS) {
                 told = now;
-                ui.access(() -> {
+                ui.access(Text.carried(() -> {
                     bar.setAttribute("value", String.valueOf(ofBytes == 0 ? 0 : Math.min(1, (double) bytes / ofBytes)));
                     words.setText(Text.of("shelf.file.rows", rows));
-                });
+                })::run);
             }
             return !stopped.get();
         }

@@ -78,6 +78,15 @@ class InterviewView extends Screen implements HasDynamicTitle {
     }
 
     @Override
+    void languageChanged() {
+        super.languageChanged();
+        fault.setText("");
+        removeAll();
+        add(header(), body(), footer());
+        show();
+    }
+
+    @Override
     public String getPageTitle() {
         return Text.of("interview.page-title");
     }
@@ -89,7 +98,7 @@ class InterviewView extends Screen implements HasDynamicTitle {
         progressWords.addClassName("soft");
         Div where = new Div(progress, progressWords);
         where.addClassName("where");
-        Header header = new Header(brand, where, units);
+        Header header = new Header(brand, where, units, new LanguageChoice());
         header.addClassName("bar");
         return header;
     }
@@ -210,9 +219,10 @@ class InterviewView extends Screen implements HasDynamicTitle {
         question.add(Controls.words(Text.of(at.topicKey()), "topic"), new H1(Text.of(at.titleKey())));
         question.add(pages.page(at));
         question.add(whyBox);
+        back.setText(Text.of("interview.back"));
         back.setVisible(!interview.first());
         next.setText(interview.last() ? Text.of("interview.finish")
-                : Text.of("interview.next", Text.of(Question.values()[at.ordinal() + 1].topicKey()).toLowerCase(java.util.Locale.ENGLISH)));
+                : Text.of("interview.next", Text.within(Text.of(Question.values()[at.ordinal() + 1].topicKey()))));
         next.setClassName("finish", interview.last());
         showRoom();
     }
@@ -242,7 +252,7 @@ class InterviewView extends Screen implements HasDynamicTitle {
         if (interview.at() == Question.PALETTE) {
             Palette palette = pages.palette();
             room.getElement().setProperty("innerHTML", PaletteTree.svg(shape, palette, Text.of("interview.palette.tree"),
-                    Text.of("interview.palette.tree.words", palette.title())));
+                    Text.of("interview.palette.tree.words", palette.shownTitle())));
             return;
         }
         Optional<Length> ceiling = Length.read(answers.ceiling).filter(c -> c.metres() > 1.2 && c.metres() < 19);

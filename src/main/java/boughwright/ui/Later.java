@@ -1,6 +1,7 @@
 package boughwright.ui;
 
 import boughwright.kit.Patience;
+import boughwright.text.Text;
 import com.vaadin.flow.component.UI;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
@@ -38,7 +39,7 @@ final class Later {
         Patience mine = Patience.usual();
         patience = mine;
         UI ui = UI.getCurrent();
-        Future<?> done = worker.submit(() -> work.accept(mine));
+        Future<?> done = worker.submit(Text.carried(() -> work.accept(mine)));
         try {
             done.get(GRACE_MILLIS, TimeUnit.MILLISECONDS);
             ui.setPollInterval(-1);
@@ -46,7 +47,7 @@ final class Later {
         } catch (TimeoutException slow) {
             waiting.run();
             ui.setPollInterval(POLL_MILLIS);
-            worker.submit(() -> ui.access(() -> finish(ui, done, mine, ready)));
+            worker.submit(Text.carried(() -> ui.access(Text.carried(() -> finish(ui, done, mine, ready))::run)));
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         } catch (ExecutionException e) {

@@ -25,7 +25,7 @@ final class NewProductPage extends ShelfPage {
         cells.put("currency", shop.designer().rulebook().choices().currency().getCurrencyCode());
         cells.putIfAbsent("pack", "1");
         Map<String, String> looks = new LinkedHashMap<>();
-        shop.designer().rulebook().choices().looks().forEach(l -> looks.put(l.id(), l.title()));
+        shop.designer().rulebook().choices().looks().forEach(l -> looks.put(l.id(), l.shownTitle()));
         form = new ProductForm(cells, looks, Set.of(), cells::put);
         add(new H1(Text.of("shelf.page.new")), soft(Text.of(like.isEmpty() ? "shelf.new.about" : "shelf.new.like", like)), form,
                 Controls.button(Text.of("shelf.new.keep"), "strong", () -> {

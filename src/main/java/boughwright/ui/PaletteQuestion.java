@@ -64,7 +64,7 @@ final class PaletteQuestion {
             return start;
         }
         List<Srgb> own = ROLES.stream().map(r -> Srgb.read(answers.ownColours.get(r)).orElseThrow()).toList();
-        return new Palette(Palette.OWN, Text.of("brief.palette.own"), own.get(0), own.get(1), own.get(2), own.get(3));
+        return Palette.own(own.get(0), own.get(1), own.get(2), own.get(3));
     }
 
     void show(Div page) {
@@ -72,8 +72,8 @@ final class PaletteQuestion {
         cards.addClassNames("cards", "four");
         Palette chosen = chosen();
         for (Palette palette : choices().palettes()) {
-            cards.add(Controls.card(Icons.palette(palette), palette.title(),
-                    palette.id().equals(look().palette()) ? Text.of("interview.palette.looks", look().title()) : "", palette.id().equals(chosen.id()),
+            cards.add(Controls.card(Icons.palette(palette), palette.shownTitle(),
+                    palette.id().equals(look().palette()) ? Text.of("interview.palette.looks", look().shownTitle()) : "", palette.id().equals(chosen.id()),
                     () -> answer.accept(() -> {
                         answers.ownColours.clear();
                         answers.palette = palette.id();

@@ -10,12 +10,14 @@ import boughwright.kit.Patience;
 import boughwright.proposal.Designer;
 import boughwright.proposal.Outcome;
 import boughwright.proposal.Proposal;
+import boughwright.measure.Units;
 import boughwright.text.Text;
 import com.vaadin.flow.component.DetachEvent;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
+import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.html.Header;
 import com.vaadin.flow.component.html.Main;
 import com.vaadin.flow.component.html.Paragraph;
@@ -36,6 +38,7 @@ abstract class PlanScreen extends Screen implements HasUrlParameter<String>, Has
     private final Consultations consultations;
     private final Later later = new Later();
     private Proposing proposing;
+    private String code;
     private boolean moved;
 
     PlanScreen(String name, ShopDoor shop, Consultations consultations) {
@@ -68,7 +71,31 @@ abstract class PlanScreen extends Screen implements HasUrlParameter<String>, Has
     }
 
     @Override
+    void languageChanged() {
+        super.languageChanged();
+        retold(() -> proposing.retell());
+    }
+
+    private void switchUnits() {
+        retold(() -> proposing.read(proposing.units() == Units.FEET ? Units.METRES : Units.FEET));
+    }
+
+    /** The plan in other words, which change nothing of it. */
+    private void retold(Runnable telling) {
+        if (proposing == null) {
+            opened();
+        } else {
+            workOut(patience -> telling.run(), this::show);
+        }
+    }
+
+    @Override
     public void setParameter(BeforeEvent event, @OptionalParameter String code) {
+        this.code = code;
+        opened();
+    }
+
+    private void opened() {
         Optional<Reopened> reopened = code == null ? Optional.empty() : consultations.reopen(code);
         if (reopened.isEmpty()) {
             sorry(Text.of("api.no-code.title"), List.of(Text.of("api.no-code", code == null ? "" : code)));
@@ -76,6 +103,7 @@ abstract class PlanScreen extends Screen implements HasUrlParameter<String>, Has
             sorry(Text.of("proposal.stale"), bad.faults().stream().map(BriefFault::sentence).toList());
         } else {
             proposing = new Proposing(reopened.get().designer(), consultations, reopened.get());
+            ChosenUnits.of(proposing.saved().code()).ifPresent(proposing::read);
             moved = reopened.get().moved();
             show();
         }
@@ -138,7 +166,10 @@ abstract class PlanScreen extends Screen implements HasUrlParameter<String>, Has
         summary.addClassName("summary");
         Span code = new Span(Text.of("proposal.code", proposing.saved().spoken()));
         code.addClassName("code");
-        Header header = new Header(brand, summary, code);
+        NativeButton units = Controls.pill(Text.of(proposing.units() == Units.FEET ? "units.feet" : "units.metres"), false, this::switchUnits);
+        units.getElement().removeAttribute("aria-pressed");
+        units.getElement().setAttribute("aria-label", Text.of("units.switch", units.getText()));
+        Header header = new Header(brand, summary, code, units, new LanguageChoice());
         header.addClassName("bar");
         return header;
     }
@@ -146,6 +177,6 @@ abstract class PlanScreen extends Screen implements HasUrlParameter<String>, Has
     private String summary() {
         Brief brief = proposing.proposal().map(Proposal::brief).orElseGet(() -> ((Outcome.NoKitFits) proposing.outcome()).brief());
         return Text.of("proposal.summary", brief.tree().height().show(brief.units()), Text.of("fullness." + brief.tree().fullness().word()),
-                Text.of("seen-from." + brief.tree().seenFrom().word()), Text.of("abundance." + brief.abundance().word()), brief.palette().title());
+                Text.of("seen-from." + brief.tree().seenFrom().word()), Text.of("abundance." + brief.abundance().word()), brief.palette().shownTitle());
     }
 }

@@ -54,7 +54,7 @@ final class ProductPage extends ShelfPage {
         told.addClassName("product-told");
         if (shelf.sells(sku)) {
             Map<String, String> looks = new LinkedHashMap<>();
-            shop.designer().rulebook().choices().looks().forEach(l -> looks.put(l.id(), l.title()));
+            shop.designer().rulebook().choices().looks().forEach(l -> looks.put(l.id(), l.shownTitle()));
             form = new ProductForm(shelf.cells(sku), looks, Set.of("sku"), this::edit);
             standing = new StandingPanel(shop, sku);
             told.add(standing, form, row());

@@ -47,7 +47,7 @@ final class ProductsPage extends ShelfPage {
         super("products-page");
         this.shelf = shelf;
         this.memory = memory;
-        shop.designer().rulebook().choices().looks().forEach(l -> looks.put(l.id(), l.title()));
+        shop.designer().rulebook().choices().looks().forEach(l -> looks.put(l.id(), l.shownTitle()));
         this.bulk = new BulkBar(desk, shelf, looks, memory.chosen(), this::allFound, this::refresh);
         this.table = new ProductTable(desk, shelf, memory, looks, bulk::follow);
         this.anyColour = Controls.link(Text.of("shelf.near.any"), () -> search(memory.search().withNear(Optional.empty())));

@@ -14,6 +14,7 @@ import boughwright.kit.Patience;
 import boughwright.kit.Swap;
 import boughwright.kit.Wish;
 import boughwright.measure.Money;
+import boughwright.measure.Units;
 import boughwright.needs.Adjustments;
 import boughwright.needs.Layer;
 import boughwright.needs.Need;
@@ -54,6 +55,8 @@ final class Proposing {
     private Saved saved;
     private Outcome outcome;
     private List<String> changes = List.of();
+    private Optional<Proposal> before = Optional.empty();
+    private Optional<Units> units = Optional.empty();
     private Patience patience = Patience.usual();
 
     /** All that decides a proposal beside the shop. */
@@ -80,6 +83,24 @@ final class Proposing {
 
     Saved saved() {
         return saved;
+    }
+
+    /** The units in which lengths are shown: those that were chosen on screen, else those of the brief. */
+    Units units() {
+        return units.orElseGet(() -> outcome instanceof Outcome.Made made ? made.proposal().brief().units() : ((Outcome.NoKitFits) outcome).brief().units());
+    }
+
+    /** Shows lengths in other units. That is a view of the same proposal, which is kept as it was. */
+    void read(Units other) {
+        units = Optional.of(other);
+        ChosenUnits.choose(saved.code(), other);
+        retell();
+    }
+
+    /** Says everything again in the language that is spoken now. */
+    void retell() {
+        outcome = designer.told(outcome, units());
+        tellChanges();
     }
 
     Outcome outcome() {
@@ -354,9 +375,14 @@ final class Proposing {
     }
 
     private void settle(String brief, Outcome next) {
-        Optional<Proposal> before = proposal();
+        before = proposal();
         saved = consultations.go(saved.code(), brief, next);
-        outcome = next;
+        Units shown = units();
+        outcome = units.isPresent() ? designer.told(next, shown) : next;
+        tellChanges();
+    }
+
+    private void tellChanges() {
         changes = before.isPresent() && proposal().isPresent() ? KitChanges.between(before.get(), proposal().get(), designer) : List.of();
     }
 }

@@ -169,7 +169,7 @@ final class QuestionPages {
         Div cards = cards("looks");
         String chosen = answers.look.isEmpty() ? choices().looks().get(0).id() : answers.look;
         for (Look look : choices().looks()) {
-            cards.add(Controls.card(Icons.palette(choices().palette(look.palette()).orElseThrow()), look.title(), look.blurb(),
+            cards.add(Controls.card(Icons.palette(choices().palette(look.palette()).orElseThrow()), look.shownTitle(), look.shownBlurb(),
                     look.id().equals(chosen), () -> answer(() -> answers.look = look.id())));
         }
         page.add(cards);

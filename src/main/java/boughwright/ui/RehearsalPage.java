@@ -128,7 +128,7 @@ final class RehearsalPage extends HousePage {
         // Of several processors one is left to customers.
         int processors = Runtime.getRuntime().availableProcessors();
         int threads = processors > 2 ? processors - 1 : processors;
-        Thread worker = new Thread(() -> work(ui, mine, subjects, threads), "rehearsing");
+        Thread worker = new Thread(Text.carried(() -> work(ui, mine, subjects, threads)), "rehearsing");
         worker.setDaemon(true);
         worker.start();
     }
@@ -158,7 +158,7 @@ final class RehearsalPage extends HousePage {
     /** On the screen, if it is still there; a rehearsal that nobody sees stops. */
     private void later(UI ui, Command shown) {
         try {
-            ui.access(shown);
+            ui.access(Text.carried(shown::execute)::run);
         } catch (UIDetachedException gone) {
             stop();
         }

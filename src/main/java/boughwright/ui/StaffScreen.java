@@ -51,12 +51,19 @@ abstract class StaffScreen extends Screen {
     private void shut(Component inPlace) {
         Main main = new Main(inPlace);
         main.addClassName("door");
-        Header header = new Header(brand());
+        Header header = new Header(brand(), new LanguageChoice());
         header.addClassName("bar");
         if (door.demo()) {
             header.add(demo());
         }
         add(header, main);
+    }
+
+    /** The door, or the page, in the words of another language. */
+    @Override
+    void languageChanged() {
+        super.languageChanged();
+        open();
     }
 
     private Div notFor(Person person) {
@@ -110,7 +117,7 @@ abstract class StaffScreen extends Screen {
         boolean tablet = door.place().tablet().isPresent();
         Div who = new Div(start, me, Controls.button(Text.of(tablet ? "staff.lock" : "staff.out"), "quiet", this::leave));
         who.addClassName("who");
-        header.add(who);
+        header.add(new LanguageChoice(), who);
         header.addClassName("bar");
         return header;
     }

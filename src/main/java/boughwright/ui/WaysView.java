@@ -45,8 +45,8 @@ class WaysView extends PlanScreen {
         Paragraph words = new Paragraph(Text.of("ways.words"));
         words.addClassName("soft");
         Main main = new Main(new H1(Text.of(heads[offers.offers().size() - 1])), words, cards);
-        offers.palette().ifPresent(hint -> main.add(new Div(new Paragraph(Text.of("ways.palette", hint.palette().title(), Amounts.plainPoints(hint.points()),
-                hint.total().show())), Controls.button(Text.of("ways.palette.take", hint.palette().title()), "quiet", () -> change(() -> proposing()
+        offers.palette().ifPresent(hint -> main.add(new Div(new Paragraph(Text.of("ways.palette", hint.palette().shownTitle(), Amounts.plainPoints(hint.points()),
+                hint.total().show())), Controls.button(Text.of("ways.palette.take", hint.palette().shownTitle()), "quiet", () -> change(() -> proposing()
                 .palette(hint.palette().id()))))));
         add(header(), main);
     }

@@ -37,9 +37,19 @@ class LengthTest {
     @ParameterizedTest
     @ValueSource(strings = {
         "", "   ", "9", "9.5", "ft", "in", "-9 ft", "- 9 ft", "+9 ft", "9 ft ft", "9 ft 6", "7 6 in", "6 in 7 ft", "9 ft 2 m", "2 m 30 cm",
-        "9,5 ft", ".5 m", "9. ft", "1e3 m", "NaN m", "Infinity m", "9 yd", "9 furlongs", "nine ft", "9 ft tall", "9 ft; drop", "９ ft", "7.5 ft 6 in", "5 ft 14 in", "½", "½½ in"})
+        "1,500 mm", "9,500 ft", "9,5,5 ft", ".5 m", "9. ft", "1e3 m", "NaN m", "Infinity m", "9 yd", "9 furlongs", "nine ft", "9 ft tall", "9 ft; drop", "９ ft", "7.5 ft 6 in", "5 ft 14 in", "½", "½½ in"})
     void anything_beside_a_plain_number_and_its_unit_is_refused(String text) {
         assertThat(Length.read(text)).isEmpty();
+    }
+
+    @Test
+    void unit_words_and_the_decimal_comma_of_every_language_are_read_whichever_is_spoken() {
+        assertThat(Length.read("7 Fuß 6 Zoll")).isEqualTo(Length.read("7 ft 6 in"));
+        assertThat(Length.read("7 FUSS")).isEqualTo(Length.read("7 ft"));
+        assertThat(Length.read("7 pies 6 pulgadas")).isEqualTo(Length.read("7 ft 6 in"));
+        assertThat(Length.read("1 pie 1 pulgada")).isEqualTo(Length.read("1 ft 1 in"));
+        assertThat(Length.read("2,3 m")).isEqualTo(Length.read("2.3 m"));
+        assertThat(Length.read("7,5 Fuß")).isEqualTo(Length.read("7.5 ft"));
     }
 
     @Test

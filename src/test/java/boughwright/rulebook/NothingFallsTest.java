@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class NothingFallsTest {
 
     private static final Brief ANY = RulebookFixture.brief("9 ft");
-    private static final Sizing SIZING = new Sizing(RulebookFixture.shipped().tables());
+    private static final Sizing SIZING = new Sizing(RulebookFixture.shipped().tables(), boughwright.text.Words.NONE);
     /** The feet at which some row of some table begins or ends. */
     private static final double[] EDGES = {3, 4, 5, 6, 7, 7.5, 8, 9, 10, 11, 11.5, 11.75, 12, 20};
 

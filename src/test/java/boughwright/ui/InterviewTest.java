@@ -139,7 +139,7 @@ class InterviewTest {
         assertThat(Amounts.plain("$700")).isEqualTo("700");
         assertThat(Amounts.plain(" $ 1,000.50 ")).isEqualTo("1000.50");
         assertThat(Amounts.plain("700 €")).isEqualTo("700");
-        assertThat(Amounts.plain("12,50")).isEqualTo("12,50");
+        assertThat(Amounts.plain("12,50")).isEqualTo("12.50");
         assertThat(Amounts.plain("lots")).isEqualTo("lots");
     }
 

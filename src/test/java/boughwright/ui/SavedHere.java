@@ -35,14 +35,14 @@ final class SavedHere {
 
     private Saved keep(String code, int revision, String brief, Outcome outcome) {
         Adjustments adjustments = outcome instanceof Outcome.Made made ? made.proposal().adjustments() : ((Outcome.NoKitFits) outcome).adjustments();
-        Saved saved = new Saved(code, revision, brief, adjustments, 1, outcome instanceof Outcome.Made, "{}", "winter-26");
+        Saved saved = new Saved(code, revision, brief, adjustments, 1, outcome instanceof Outcome.Made, "{}", "winter-26", boughwright.text.Language.ENGLISH);
         byCode.put(code, saved);
         return saved;
     }
 
     /** Keeps a brief of an earlier season, whatever has become of what it asks for. */
     void keepStale(String code, String brief) {
-        byCode.put(code, new Saved(code, 1, brief, Adjustments.NONE, 1, true, "{}", "winter-26"));
+        byCode.put(code, new Saved(code, 1, brief, Adjustments.NONE, 1, true, "{}", "winter-26", boughwright.text.Language.ENGLISH));
     }
 
     Reopened reopened(String brief) {
