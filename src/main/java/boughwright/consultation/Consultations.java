@@ -144,11 +144,12 @@ public class Consultations {
                         text(code, outcome), ((Outcome.NoKitFits) outcome).edition().id(), Language.now());
         LocalDateTime now = LocalDateTime.now(ZoneOffset.UTC);
         database.sql("""
-                        insert into proposal (code, revision, made_at, brief, adjustments, seed, outcome, proposal, edition, language)
-                        values (:code, :revision, :made, :brief, :adjustments, :seed, :outcome, :proposal, :edition, :language)""")
+                        insert into proposal (code, revision, made_at, brief, adjustments, seed, outcome, proposal, edition, language, total)
+                        values (:code, :revision, :made, :brief, :adjustments, :seed, :outcome, :proposal, :edition, :language, :total)""")
                 .param("code", code).param("revision", revision).param("made", now).param("brief", brief)
                 .param("adjustments", AdjustmentsJson.of(saved.adjustments()).toString()).param("seed", saved.seed()).param("outcome", saved.fits() ? "kit" : "conflict")
-                .param("proposal", saved.proposal()).param("edition", saved.edition()).param("language", saved.language().tag()).update();
+                .param("proposal", saved.proposal()).param("edition", saved.edition()).param("language", saved.language().tag())
+                .param("total", outcome instanceof Outcome.Made made ? made.proposal().kit().total().amount() : null).update();
         uses.note(code, ProductUse.in(outcome, saved.adjustments(), before), now);
         settling.settle();
         return saved;

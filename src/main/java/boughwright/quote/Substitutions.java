@@ -19,7 +19,8 @@ public final class Substitutions {
     }
 
     /**
-     * Slot by slot, in the order of the kit as it was. What the customer chose anew by hand is no substitution.
+     * Need by need, in the order of the kit as it was: what was there, is not there now, and is too scarce to be there. What other wishes or
+     * another's choice have changed is no substitution.
      *
      * @param before the proposal as JSON that the customer saw
      */
@@ -30,12 +31,15 @@ public final class Substitutions {
         for (JsonNode was : read(before).path("kit").path("lines")) {
             KitLine line = lines.get(was.path("need").asText());
             String sku = was.path("sku").asText();
-            boolean wanted = line != null && line.sku().equals(now.adjustments().products().get(line.slot()));
-            if (line != null && !line.sku().equals(sku) && !wanted) {
+            if (line != null && !line.sku().equals(sku) && scarce(now, sku, was.path("packs").asInt())) {
                 found.putIfAbsent(sku + ">" + line.sku(), new Substitution(line.role().word(), was.path("name").asText(), line.name()));
             }
         }
         return new ArrayList<>(found.values());
+    }
+
+    private static boolean scarce(Proposal now, String sku, int packs) {
+        return now.catalogue().product(sku).map(p -> !now.catalogue().sells(p) || p.stock() < Math.max(1, packs)).orElse(true);
     }
 
     private static JsonNode read(String json) {

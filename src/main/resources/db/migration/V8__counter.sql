@@ -100,3 +100,6 @@ create table past_day (
     amount     numeric(14, 4) not null,
     primary key (on_day, measure, sku)
 );
+
+-- What the kit of a revision costs, so that lists need not read whole proposals; empty where no kit fits, and for what was kept before.
+alter table proposal add column total numeric(14, 4);

@@ -3,8 +3,12 @@ package boughwright.quote;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boughwright.KioskFixture;
+import boughwright.catalogue.Catalogue;
+import boughwright.kit.KitSolver;
 import boughwright.measure.Money;
 import boughwright.needs.Adjustments;
+import boughwright.needs.Taste;
+import boughwright.needs.Trait;
 import boughwright.proposal.Designer;
 import boughwright.proposal.Outcome;
 import boughwright.proposal.PickList;
@@ -57,15 +61,23 @@ class QuoteTest {
     }
 
     @Test
-    void what_stands_in_for_another_product_is_named_unless_the_customer_chose_it() {
+    void what_stands_in_for_a_product_that_ran_out_is_named() {
         Proposal before = proposal(Adjustments.NONE);
         String seen = ProposalJson.text(ProposalJson.of(before));
         assertThat(Substitutions.since(seen, before)).isEmpty();
-        var line = before.kit().lines().stream().filter(l -> l.needId().startsWith("florals/single")).findFirst().orElseThrow();
-        Proposal without = proposal(Adjustments.NONE.withTaste(boughwright.needs.Taste.no(boughwright.needs.Trait.PRODUCT, line.sku())));
-        assertThat(Substitutions.since(seen, without)).anySatisfy(s -> assertThat(s.was()).isEqualTo(line.name()));
-        String other = without.kit().line(line.needId()).orElseThrow().sku();
-        Proposal chosen = proposal(Adjustments.NONE.withProduct(line.slot(), other));
-        assertThat(Substitutions.since(seen, chosen)).noneSatisfy(s -> assertThat(s.was()).isEqualTo(line.name()));
+        var line = before.kit().lines().stream().filter(l -> l.packs() > 0).findFirst().orElseThrow();
+        Catalogue sparse = new Catalogue(before.catalogue().products().stream().map(p -> p.sku().equals(line.sku()) ? p.withStock(0) : p).toList());
+        Designer designer = new Designer(KioskFixture.designer().rulebook(), sparse, new KitSolver());
+        Proposal after = ((Outcome.Made) designer.propose("{\"tree\": {\"height\": \"7 ft 6 in\"}}", Adjustments.NONE, Designer.SEED)).proposal();
+        assertThat(Substitutions.since(seen, after)).anySatisfy(s -> assertThat(s.was()).isEqualTo(line.name()));
+    }
+
+    @Test
+    void what_another_wish_has_changed_is_no_substitution() {
+        Proposal before = proposal(Adjustments.NONE);
+        var line = before.kit().lines().stream().filter(l -> l.packs() > 0).findFirst().orElseThrow();
+        Proposal after = proposal(Adjustments.NONE.withTaste(Taste.no(Trait.PRODUCT, line.sku())));
+        assertThat(after.kit().line(line.needId()).orElseThrow().sku()).isNotEqualTo(line.sku());
+        assertThat(Substitutions.since(ProposalJson.text(ProposalJson.of(before)), after)).isEmpty();
     }
 }

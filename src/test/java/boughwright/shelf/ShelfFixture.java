@@ -68,6 +68,11 @@ public final class ShelfFixture {
         return new Shelf(books(source, changes, clock));
     }
 
+    /** What a shelf promises, in a database that others use too. */
+    public static Reservations reservations(DataSource source, Changes changes, Shelf shelf) {
+        return new Reservations(new JdbcTemplate(source), changes, shelf);
+    }
+
     static ShelfFixture empty() {
         return empty(Databases.H2);
     }
