@@ -114,9 +114,14 @@ public final class ShelfFixture {
 
     /** The same database opened by a kiosk that has been started anew. */
     ShelfFixture again(String... rows) {
-        ShelfFixture fixture = new ShelfFixture(source);
+        ShelfFixture fixture = unopened();
         fixture.open(rows);
         return fixture;
+    }
+
+    /** What another kiosk has of the same database before it is opened. */
+    ShelfFixture unopened() {
+        return new ShelfFixture(source);
     }
 
     /** A file as staff would drop it, with its columns matched as guessed. */
