@@ -42,7 +42,7 @@ class ArchitectureTest {
     static {
         allow("text", "", "boughwright.measure.Length");
         allow("measure", "text", "boughwright.brief.Brief");
-        allow("colour", "", "boughwright.measure.Length");
+        allow("colour", "text", "boughwright.measure.Length");
         allow("brief", "text measure colour", "boughwright.needs.Need", JACKSON);
         allow("needs", "text measure colour brief", "org.springframework.stereotype.Component");
         allow("rulebook", "text measure colour brief needs", "boughwright.kit.Kit", "org.kie", "org.drools", "com.fasterxml.jackson", "org.w3c", "org.xml");

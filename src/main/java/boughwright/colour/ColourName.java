@@ -1,5 +1,6 @@
 package boughwright.colour;
 
+import boughwright.text.Text;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -28,7 +29,7 @@ import java.util.stream.IntStream;
  * ({@link Oklch#mapped}), so that it can be found at all.
  *
  * @param number 1..267, Kelly's
- * @param name lower case, ready to stand in a sentence
+ * @param name the English one, as files and programs read it
  * @param munsell centre of the block as hue value/chroma, "9.8R 1.5/7.5", or N value/ for a neutral
  * @param colour centre of the block, or the nearest to it that sRGB can show
  */
@@ -42,6 +43,11 @@ public record ColourName(int number, String name, String munsell, Srgb colour) {
      */
     private static final double NEUTRAL = 1.3;
     private static final int FIRST_NEUTRAL = 263;
+
+    /** Of two that a name ends in, the longer first. */
+    private static final List<String> HUES = List.of("orange yellow", "yellow green", "olive brown", "olive green", "olive gray", "olive black",
+            "pink", "red", "orange", "brown", "yellow", "olive", "green", "blue", "violet", "purple", "white", "gray", "black");
+    private static final List<String> TINGES = List.of("pinkish", "reddish", "brownish", "yellowish", "greenish", "bluish", "purplish");
 
     private static final List<ColourName> ALL = read();
     private static final Lab[] CENTRES = ALL.stream().map(n -> Lab.of(n.colour)).toArray(Lab[]::new);
@@ -76,6 +82,26 @@ public record ColourName(int number, String name, String munsell, Srgb colour) {
             }
         }
         return ALL.get(nearest);
+    }
+
+    /**
+     * The name in the language that is spoken. Each is put together of the same few words: how strong or light, towards which other hue, and
+     * the hue itself, as "dark grayish / yellowish / brown".
+     */
+    public String shown() {
+        String hue = HUES.stream().filter(h -> name.equals(h) || name.endsWith(" " + h)).findFirst().orElseThrow();
+        String before = name.substring(0, name.length() - hue.length()).strip();
+        String tinge = TINGES.stream().filter(t -> before.equals(t) || before.endsWith(" " + t)).findFirst().orElse("");
+        String strength = before.substring(0, before.length() - tinge.length()).strip();
+        String shown = word("hue", hue);
+        if (!tinge.isEmpty()) {
+            shown = Text.of("colour.both", word("tinge", tinge), shown);
+        }
+        return strength.isEmpty() ? shown : Text.of("colour.both", word("strength", strength), shown);
+    }
+
+    private static String word(String kind, String english) {
+        return Text.of("colour." + kind + "." + english.replace(' ', '-'));
     }
 
     private static List<ColourName> read() {

@@ -127,7 +127,7 @@ final class FrontPage {
                 Srgb colour = palette.colours().get(i);
                 String part = Text.of("document.palette." + PARTS.get(i));
                 html.in("div", "chip", () -> html.in("div", "spot", () -> html.with("style", "background-color:" + colour.hex())).put("p", "", part)
-                        .put("p", "shade", ColourName.of(colour).name()));
+                        .put("p", "shade", ColourName.of(colour).shown()));
             }
         });
     }

@@ -81,7 +81,7 @@ final class PickPages {
 
     /** In words too, since a dot says little in a dim store room or to some eyes. */
     private String colour(KitLine line) {
-        return proposal.catalogue().product(line.sku()).map(p -> ColourName.of(p.colour()).name() + " · ").orElse("");
+        return proposal.catalogue().product(line.sku()).map(p -> ColourName.of(p.colour()).shown() + " · ").orElse("");
     }
 
     private static String uses(List<KitLine> lines) {

@@ -107,7 +107,7 @@ final class PaletteQuestion {
                 Div swatch = new Div();
                 swatch.addClassName("found-colour");
                 swatch.getStyle().set("background-color", colour.colour().hex());
-                swatches.add(new ListItem(swatch, new Span(Text.of("interview.palette.photo.share", String.valueOf(Math.max(1, Math.round(100 * colour.share()))), ColourName.of(colour.colour()).name()))));
+                swatches.add(new ListItem(swatch, new Span(Text.of("interview.palette.photo.share", String.valueOf(Math.max(1, Math.round(100 * colour.share()))), ColourName.of(colour.colour()).shown()))));
             }
             box.add(new H3(Text.of("interview.palette.photo.found")), swatches);
         });
@@ -215,7 +215,7 @@ final class PaletteQuestion {
         });
         NativeLabel label = new NativeLabel(Text.of("palette." + role));
         label.setFor(input);
-        Div field = new Div(input, label, Controls.words(Srgb.read(hex).map(c -> ColourName.of(c).name()).orElse(""), "soft"));
+        Div field = new Div(input, label, Controls.words(Srgb.read(hex).map(c -> ColourName.of(c).shown()).orElse(""), "soft"));
         field.addClassName("colour");
         return field;
     }

@@ -108,8 +108,8 @@ final class PalettesPage extends HousePage {
         });
         NativeLabel label = new NativeLabel(Headings.column(PARTS[part]));
         label.setFor(field);
-        Span name = Controls.words(ColourName.of(now).name(), "soft");
-        field.addValueChangeListener(e -> Srgb.read(e.getValue()).ifPresent(c -> name.setText(ColourName.of(c).name())));
+        Span name = Controls.words(ColourName.of(now).shown(), "soft");
+        field.addValueChangeListener(e -> Srgb.read(e.getValue()).ifPresent(c -> name.setText(ColourName.of(c).shown())));
         Div box = new Div(field, label, name);
         box.addClassName("colour");
         return box;

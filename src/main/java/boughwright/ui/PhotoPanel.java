@@ -102,7 +102,7 @@ final class PhotoPanel extends Div {
     }
 
     private static Div swatch(PhotoColour colour) {
-        Div swatch = new Div(Dots.dot(colour.colour()), Controls.words(Text.of("shelf.photo.share", ColourName.of(colour.colour()).name(),
+        Div swatch = new Div(Dots.dot(colour.colour()), Controls.words(Text.of("shelf.photo.share", ColourName.of(colour.colour()).shown(),
                 Math.round(100 * colour.share())), "soft"));
         swatch.addClassName("photo-colour");
         return swatch;

@@ -170,7 +170,7 @@ final class ProductForm extends Div {
     }
 
     private static String named(String hex) {
-        return Srgb.read(hex).map(c -> ColourName.of(c).name()).orElse(Text.of("shelf.form.none"));
+        return Srgb.read(hex).map(c -> ColourName.of(c).shown()).orElse(Text.of("shelf.form.none"));
     }
 
     /** Shows what is wrong; nothing takes all marks off. */

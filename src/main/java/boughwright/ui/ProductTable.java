@@ -153,7 +153,7 @@ final class ProductTable extends Div {
         private Div colours(ProductSearch.Found found) {
             Product product = found.product();
             Div colours = new Div(Dots.of(product));
-            String name = ColourName.of(product.colour()).name();
+            String name = ColourName.of(product.colour()).shown();
             colours.add(Controls.words(memory.search().near().isEmpty() ? name
                     : Text.of("shelf.near.distance", name, String.format(Locale.ENGLISH, "%.1f", found.distance())), "soft"));
             return colours;

@@ -69,7 +69,7 @@ final class SwapCards extends Div {
         Controls.pressed(best, false);
         Controls.pressed(nearest, true);
         Srgb colour = Srgb.read(near.getValue()).orElseThrow();
-        show(proposing.swapsNear(line.slot(), colour, MOST_OFFERED), swap -> Text.of("kit.swap.shade", ColourName.of(swap.product().colour()).name(),
+        show(proposing.swapsNear(line.slot(), colour, MOST_OFFERED), swap -> Text.of("kit.swap.shade", ColourName.of(swap.product().colour()).shown(),
                 words(proposing, swap)));
     }
 

@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import boughwright.text.Language;
+import boughwright.text.Text;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
@@ -132,6 +134,21 @@ class ColourNameTest {
             }
             Comparator<ColourName> byDifference = Comparator.comparingDouble(n -> PrintedCiede2000.difference(lab, Lab.of(n.colour())));
             assertThat(ColourName.of(colour)).as(colour.hex()).isEqualTo(Collections.min(ColourName.all(), byDifference));
+        }
+    }
+
+    @Test
+    void every_name_is_put_together_in_english_as_it_stands_in_the_table() {
+        assertThat(ColourName.all()).allSatisfy(name -> assertThat(name.shown()).isEqualTo(name.name()));
+    }
+
+    @Test
+    void other_languages_put_the_same_words_in_their_own_order() {
+        ColourName brown = ColourName.all().stream().filter(n -> n.name().equals("dark grayish yellowish brown")).findFirst().orElseThrow();
+        assertThat(Text.in(Language.GERMAN, brown::shown)).isEqualTo("dunkles gräuliches gelbliches Braun");
+        assertThat(Text.in(Language.SPANISH, brown::shown)).isEqualTo("marrón amarillento grisáceo oscuro");
+        for (Language language : Language.values()) {
+            assertThat(Text.in(language, () -> ColourName.all().stream().map(ColourName::shown).distinct().count())).isGreaterThan(260);
         }
     }
 }
