@@ -74,7 +74,7 @@ class ArchitectureTest {
         allow("api", "text measure colour brief needs rulebook catalogue photo kit palette plan drawing proposal document intake publishing shelf consultation athome", "com.vaadin.flow.component.UI",
                 "com.fasterxml.jackson", "org.springframework", "io.swagger", "jakarta.servlet.http");
         allow("ui", "text measure colour brief needs rulebook catalogue photo kit palette layout plan drawing proposal house intake publishing shelf consultation athome people", "java.sql.Connection",
-                "com.vaadin", "org.slf4j", "com.fasterxml.jackson", "jakarta.servlet.http", "elemental.json");
+                "com.vaadin", "org.slf4j", "com.fasterxml.jackson", "jakarta.servlet.http", "elemental.json", "org.springframework.beans.factory.annotation");
     }
 
     private static void allow(String name, String own, String bad, String... libraries) {

@@ -4,6 +4,7 @@ import boughwright.measure.Units;
 import boughwright.storage.Settling;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
@@ -21,6 +22,8 @@ import org.springframework.stereotype.Repository;
 public class Interviews {
 
     private static final int TRIES = 50;
+    /** From the last tree of one year to the first of the next it is longer. */
+    private static final Duration SEASON = Duration.ofDays(150);
     private static final int LONGEST_NICKNAME = 40;
 
     private final JdbcClient database;
@@ -83,6 +86,12 @@ public class Interviews {
                 .param("code", code).param("question", question).param("now", now()).update();
     }
 
+    /** Keeps in which units lengths are said from now on. */
+    public void units(String code, Units units) {
+        database.sql("update consultation set units = :units, touched_at = :now where code = :code").param("code", code).param("units", word(units))
+                .param("now", now()).update();
+    }
+
     /** Says that the customer is still with it. */
     public void touch(String code) {
         database.sql("update consultation set touched_at = :now where code = :code").param("code", code).param("now", now()).update();
@@ -105,6 +114,11 @@ public class Interviews {
     /** The code may be typed with spaces and in capitals. */
     public Optional<Consultation> open(String code) {
         return Codes.read(code).flatMap(c -> database.sql("select * from consultation where code = :code").param("code", c).query(Interviews::row).optional());
+    }
+
+    /** Whether it was begun so long ago that its customer comes for another year's tree. */
+    public boolean ofAnEarlierSeason(Consultation consultation) {
+        return consultation.begunAt().isBefore(now().minus(SEASON));
     }
 
     private static String word(Units units) {

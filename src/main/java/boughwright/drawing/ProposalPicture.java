@@ -48,6 +48,11 @@ public final class ProposalPicture {
         return TreePicture.svg(scene, View.FRONT, options.withGround(false, true).withWidth(SHOWN_WIDTH).withIdPrefix(name));
     }
 
+    /** From the front for its own sake: no ground and no ruler. */
+    public String shown() {
+        return TreePicture.svg(scene, View.FRONT, options.withGround(false, true).withRuler(Ruler.NONE, ""));
+    }
+
     /** For a printed page: no ground, no shadow on the floor. */
     public String printed(View view) {
         return TreePicture.svg(scene, view, options.withGround(false, false).withWidth(SHOWN_WIDTH).withIdPrefix(letter("p", view)));

@@ -26,7 +26,7 @@ final class Endpoints {
 
     static final List<Endpoint> ALL = List.of(
             open(HttpMethod.POST, "/api/proposals"), open(HttpMethod.GET, "/api/proposals/*"), open(HttpMethod.GET, "/api/proposals/*/*"),
-            open(HttpMethod.POST, "/api/proposals/*/changes"), open(HttpMethod.POST, "/api/colours"), open(HttpMethod.GET, "/api/products"),
+            open(HttpMethod.POST, "/api/proposals/*/changes"), open(HttpMethod.POST, "/api/colours"), open(HttpMethod.GET, "/api/show-trees/*"), open(HttpMethod.GET, "/api/products"),
             open(HttpMethod.GET, "/api/product"), open(HttpMethod.GET, "/api/product/drawing.svg"), open(HttpMethod.GET, "/api/product/photo.jpg"),
             // The till shows its key, which the endpoint itself looks at.
             open(HttpMethod.PUT, "/api/stock"),

@@ -64,6 +64,7 @@ final class Controls {
     /** A labelled field for one line of text that reports each change. */
     static Div field(String id, String label, String placeholder, String value, Consumer<String> onChange) {
         Input input = new Input(ValueChangeMode.ON_CHANGE);
+        quiet(input);
         input.setPlaceholder(placeholder);
         input.setValue(value);
         input.addValueChangeListener(e -> {
@@ -72,6 +73,11 @@ final class Controls {
             }
         });
         return labelled(id, label, input);
+    }
+
+    /** The browser keeps nothing of what is typed here: it is a customer's, and the next one sits down at the same tablet. */
+    static void quiet(Input input) {
+        input.getElement().setAttribute("autocomplete", "off").setAttribute("autocorrect", "off");
     }
 
     /** An input under its label. */

@@ -1,21 +1,20 @@
 package boughwright.ui;
 
 import boughwright.brief.BriefFault;
-import boughwright.brief.Owned;
 import boughwright.brief.Palette;
-import boughwright.consultation.Consultations;
-import boughwright.consultation.Reopened;
+import boughwright.brief.Word;
+import boughwright.consultation.Consultation;
+import boughwright.consultation.Interviews;
 import boughwright.consultation.Saved;
-import boughwright.publishing.ShopDoor;
 import boughwright.drawing.PaletteTree;
 import boughwright.drawing.RoomPicture;
 import boughwright.drawing.TreeShape;
 import boughwright.measure.Length;
 import boughwright.measure.Units;
 import boughwright.needs.Adjustments;
-import boughwright.proposal.Bought;
 import boughwright.proposal.Designer;
 import boughwright.proposal.Outcome;
+import boughwright.text.Language;
 import boughwright.text.Text;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Footer;
@@ -26,26 +25,30 @@ import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.router.BeforeEvent;
 import com.vaadin.flow.router.HasDynamicTitle;
-import com.vaadin.flow.router.PreserveOnRefresh;
+import com.vaadin.flow.router.HasUrlParameter;
+import com.vaadin.flow.router.OptionalParameter;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.server.auth.AnonymousAllowed;
+import java.time.Duration;
+import java.util.Map;
 import java.util.Optional;
 
 /** The interview: one question a page on large cards, the tree in its room drawn to scale beside them. */
 @AnonymousAllowed
-@Route("")
-@PreserveOnRefresh
-class InterviewView extends Screen implements HasDynamicTitle {
+@Route("interview")
+class InterviewView extends Screen implements HasUrlParameter<String>, HasDynamicTitle {
 
     private static final double PERSON = 1.753;
 
-    private final ShopDoor shop;
-    private final Consultations consultations;
-    private final Interview interview;
-    private final QuestionPages pages;
+    private final Books books;
+    private Interview interview;
+    private QuestionPages pages;
+    private Optional<Consultation> consultation = Optional.empty();
     private final Div progress = new Div();
     private final Span progressWords = new Span();
+    private final Span code = new Span();
     private final Div question = new Div();
     private final Div room = new Div();
     private final Paragraph fault = new Paragraph();
@@ -55,24 +58,70 @@ class InterviewView extends Screen implements HasDynamicTitle {
     private Designer designer;
     private boolean whyOpen;
 
-    InterviewView(ShopDoor shop, Consultations consultations) {
+    InterviewView(Books books) {
         super("interview");
-        this.shop = shop;
-        this.consultations = consultations;
-        this.interview = new Interview(new Answers(), Question.TREE, () -> designer().rulebook().choices(), (answers, at) -> { });
-        this.pages = new QuestionPages(interview.answers(), this::designer, this::answered, this::open, this::lastYear);
+        this.books = books;
+        // Before the first word is written: what is taken up again is spoken of in its own language.
+        books.open();
         back = Controls.button(Text.of("interview.back"), "quiet", this::back);
         next = Controls.button("", "strong", this::next);
         units = Controls.pill("", false, this::switchUnits);
         units.getElement().removeAttribute("aria-pressed");
+    }
+
+    /**
+     * Goes on where a consultation stands.
+     *
+     * @param code when it is missing, the one that is open on this tablet; without one, a new one begins with the first answer
+     */
+    @Override
+    public void setParameter(BeforeEvent event, @OptionalParameter String code) {
+        removeAll();
+        if (code != null && !books.mayOpen(code)) {
+            addClassName("code-page");
+            add(CustomerBar.plain(), new Main(new CodeEntry(books, Text.of("kiosk.code.plan-closed"))));
+            return;
+        }
+        removeClassName("code-page");
+        consultation = Optional.ofNullable(code).or(() -> books.open().present()).flatMap(books.interviews()::open);
+        Answers answers = consultation.map(this::answered).orElseGet(Answers::new);
+        Question at = consultation.flatMap(c -> Word.read(Question.class, c.question())).orElse(consultation.isEmpty() ? Question.TREE : Question.OWNED);
+        interview = new Interview(answers, at, () -> designer().rulebook().choices(), this::keep);
+        pages = new QuestionPages(answers, this::designer, this::answered, this::lastYear);
         add(header(), body(), footer());
+        tellPage();
         show();
+    }
+
+    /** Of an interview that has a plan, what the plan is made of by now: it may have been changed since. */
+    private Answers answered(Consultation kept) {
+        return Answers.of(books.consultations().open(kept.code()).map(Saved::brief).orElse(kept.answers()), kept.units());
+    }
+
+    /** The code is given with the first answer. */
+    private void keep(Answers answers, Question at) {
+        Interviews.State state = new Interviews.State(at.word(), answers.brief(), answers.units, Language.now().tag());
+        if (consultation.isPresent()) {
+            books.interviews().keep(consultation.get().code(), state);
+            books.open().touch(books.marks());
+            return;
+        }
+        Consultation begun = books.interviews().begin(state);
+        consultation = Optional.of(begun);
+        books.open().open(begun.code(), books.marks());
+        code.setText(Text.of("proposal.code", begun.spoken()));
+        tellPage();
+    }
+
+    @Override
+    Optional<String> about() {
+        return consultation.map(Consultation::spoken);
     }
 
     /** The shop as it was when the interview began, whatever is published meanwhile. */
     private Designer designer() {
         if (designer == null) {
-            designer = shop.designer();
+            designer = books.shop().designer();
         }
         return designer;
     }
@@ -80,7 +129,14 @@ class InterviewView extends Screen implements HasDynamicTitle {
     @Override
     void languageChanged() {
         super.languageChanged();
+        if (interview == null) {
+            getUI().ifPresent(ui -> ui.getPage().reload());
+            return;
+        }
         fault.setText("");
+        if (consultation.isPresent()) {
+            interview.answered();
+        }
         removeAll();
         add(header(), body(), footer());
         show();
@@ -92,15 +148,14 @@ class InterviewView extends Screen implements HasDynamicTitle {
     }
 
     private Header header() {
-        Span brand = Controls.words(Text.of("brand"), "brand");
         progress.addClassName("progress");
         progress.getElement().setAttribute("role", "img");
         progressWords.addClassName("soft");
         Div where = new Div(progress, progressWords);
         where.addClassName("where");
-        Header header = new Header(brand, where, units, new LanguageChoice());
-        header.addClassName("bar");
-        return header;
+        code.setText(consultation.map(c -> Text.of("proposal.code", c.spoken())).orElse(""));
+        code.addClassName("code");
+        return CustomerBar.of(where, code, units, new LanguageChoice());
     }
 
     private Div body() {
@@ -126,6 +181,7 @@ class InterviewView extends Screen implements HasDynamicTitle {
 
     /** What was wrong before may be right now; the next step will tell. */
     private void answered() {
+        interview.answered();
         fault.setText("");
         show();
     }
@@ -153,45 +209,36 @@ class InterviewView extends Screen implements HasDynamicTitle {
         }
     }
 
+    /** The plan is kept under the code of its interview; made a second time it keeps what hands have asked for since. */
     private void finish() {
+        interview.answered();
+        String kept = consultation.orElseThrow().code();
         String brief = interview.answers().brief();
-        Outcome outcome = designer().propose(brief, Adjustments.NONE, Designer.SEED);
+        Optional<Saved> before = books.consultations().open(kept);
+        Outcome outcome = designer().propose(brief, before.map(b -> b.adjustments().keeping(Map.of())).orElse(Adjustments.NONE),
+                before.map(Saved::seed).orElse(Designer.SEED));
         if (outcome instanceof Outcome.BadBrief bad) {
             fault.setText(bad.faults().get(0).sentence());
             return;
         }
-        Saved saved = consultations.begin(brief, outcome);
+        Saved saved = books.consultations().go(kept, brief, outcome);
         getUI().ifPresent(ui -> ui.navigate(saved.fits() ? WaysView.class : ProposalView.class, saved.code()));
     }
 
-    /** Opens a kept plan by the code that somebody typed. */
-    private void open(String code) {
-        if (code.isBlank()) {
-            fault.setText("");
+    private void lastYear(String typed) {
+        if (typed.isBlank()) {
             return;
         }
-        Optional<Saved> saved = consultations.open(code);
-        fault.setText(saved.isPresent() ? "" : Text.of("api.no-code", code));
-        saved.ifPresent(s -> getUI().ifPresent(ui -> ui.navigate(ProposalView.class, s.code())));
-    }
-
-    /** What was bought by a plan of an earlier year is the customer's own now. */
-    private void lastYear(String code) {
-        if (code.isBlank()) {
-            return;
-        }
-        Optional<Outcome.Made> made = consultations.reopen(code).map(Reopened::outcome).filter(Outcome.Made.class::isInstance)
-                .map(Outcome.Made.class::cast);
-        if (made.isEmpty()) {
-            fault.setText(Text.of("api.no-code", code));
+        Optional<Duration> pause = books.tries().begin();
+        Optional<Consultation> earlier = pause.isPresent() ? Optional.empty() : books.interviews().open(typed);
+        if (earlier.filter(e -> CodeEntry.take(books, e.code(), interview.answers())).isEmpty()) {
+            fault.setText(pause.map(CodeEntry::wait).orElseGet(() -> Text.of("api.no-code", typed)));
             fault.getElement().executeJs("this.scrollIntoView({block: 'center'})");
             return;
         }
-        for (Owned owned : Bought.by(made.get().proposal())) {
-            owned.described().ifPresentOrElse(d -> interview.answers().ownedInWords.add(d.text()),
-                    () -> interview.answers().owned.put(owned.sku(), owned.quantity()));
-        }
+        books.tries().right();
         answered();
+        books.interviews().follow(consultation.orElseThrow().code(), earlier.get().code());
     }
 
     private void switchUnits() {
@@ -200,6 +247,9 @@ class InterviewView extends Screen implements HasDynamicTitle {
         answers.height = answers.heightRead().map(h -> h.show(answers.units)).orElse(answers.height);
         answers.diameter = Length.read(answers.diameter).map(d -> d.show(answers.units)).orElse(answers.diameter);
         answers.ceiling = Length.read(answers.ceiling).map(c -> c.show(answers.units)).orElse(answers.ceiling);
+        if (consultation.isPresent()) {
+            interview.answered();
+        }
         show();
     }
 

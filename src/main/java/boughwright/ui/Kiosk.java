@@ -16,5 +16,8 @@ public class Kiosk implements AppShellConfigurator {
         for (String sheet : List.of("boughwright", "kiosk", "people", "counter")) {
             settings.addLink("stylesheet", "lib/" + sheet + ".css");
         }
+        // Put on a tablet's home screen the kiosk fills the whole of it.
+        settings.addLink("manifest", "lib/kiosk.webmanifest");
+        settings.addMetaTag("theme-color", "#f7f2e6");
     }
 }

@@ -2,9 +2,8 @@ package boughwright.ui;
 
 import boughwright.brief.Brief;
 import boughwright.brief.BriefFault;
-import boughwright.consultation.Consultations;
+import boughwright.consultation.Consultation;
 import boughwright.consultation.Reopened;
-import boughwright.publishing.ShopDoor;
 import boughwright.drawing.ProposalPicture;
 import boughwright.kit.Patience;
 import boughwright.proposal.Designer;
@@ -34,17 +33,25 @@ import java.util.function.Consumer;
 /** A page about one kept consultation, which its address names by the code. */
 abstract class PlanScreen extends Screen implements HasUrlParameter<String>, HasDynamicTitle {
 
-    private final ShopDoor shop;
-    private final Consultations consultations;
+    private final Books books;
     private final Later later = new Later();
     private Proposing proposing;
     private String code;
     private boolean moved;
 
-    PlanScreen(String name, ShopDoor shop, Consultations consultations) {
+    PlanScreen(String name, Books books) {
         super(name);
-        this.shop = shop;
-        this.consultations = consultations;
+        this.books = books;
+        // Before the first word is written: what is taken up again is spoken of in its own language.
+        books.open();
+    }
+
+    final Books books() {
+        return books;
+    }
+
+    /** A consultation was opened on this page; {@link #show} follows. */
+    void opened() {
     }
 
     /** Shows the page anew for what the consultation is now. */
@@ -61,7 +68,7 @@ abstract class PlanScreen extends Screen implements HasUrlParameter<String>, Has
 
     /** The shop under the edition that is live, when this consultation was made with another. */
     final Optional<Designer> newerEdition() {
-        Designer live = shop.designer();
+        Designer live = books.shop().designer();
         return Optional.of(live).filter(d -> !d.rulebook().edition().id().equals(proposing.designer().rulebook().edition().id()));
     }
 
@@ -77,13 +84,14 @@ abstract class PlanScreen extends Screen implements HasUrlParameter<String>, Has
     }
 
     private void switchUnits() {
+        books.interviews().units(proposing.saved().code(), proposing.units() == Units.FEET ? Units.METRES : Units.FEET);
         retold(() -> proposing.read(proposing.units() == Units.FEET ? Units.METRES : Units.FEET));
     }
 
     /** The plan in other words, which change nothing of it. */
     private void retold(Runnable telling) {
         if (proposing == null) {
-            opened();
+            open();
         } else {
             workOut(patience -> telling.run(), this::show);
         }
@@ -92,19 +100,26 @@ abstract class PlanScreen extends Screen implements HasUrlParameter<String>, Has
     @Override
     public void setParameter(BeforeEvent event, @OptionalParameter String code) {
         this.code = code;
-        opened();
+        open();
     }
 
-    private void opened() {
-        Optional<Reopened> reopened = code == null ? Optional.empty() : consultations.reopen(code);
+    private void open() {
+        if (code == null || !books.mayOpen(code)) {
+            askForCode();
+            return;
+        }
+        Optional<Reopened> reopened = books.consultations().reopen(code);
         if (reopened.isEmpty()) {
-            sorry(Text.of("api.no-code.title"), List.of(Text.of("api.no-code", code == null ? "" : code)));
+            sorry(Text.of("api.no-code.title"), List.of(Text.of("api.no-code", code)));
         } else if (reopened.get().outcome() instanceof Outcome.BadBrief bad) {
             sorry(Text.of("proposal.stale"), bad.faults().stream().map(BriefFault::sentence).toList());
         } else {
-            proposing = new Proposing(reopened.get().designer(), consultations, reopened.get());
-            ChosenUnits.of(proposing.saved().code()).ifPresent(proposing::read);
+            proposing = new Proposing(reopened.get().designer(), books.consultations(), reopened.get());
+            ChosenUnits.of(code).or(() -> books.interviews().open(code).map(Consultation::units)).filter(u -> u != proposing.units())
+                    .ifPresent(proposing::read);
             moved = reopened.get().moved();
+            tellPage();
+            opened();
             show();
         }
     }
@@ -112,6 +127,23 @@ abstract class PlanScreen extends Screen implements HasUrlParameter<String>, Has
     @Override
     protected void onDetach(DetachEvent detach) {
         later.stop();
+    }
+
+    @Override
+    final Optional<String> about() {
+        return Optional.ofNullable(proposing).map(p -> p.saved().spoken());
+    }
+
+    /** The address alone opens nothing: somebody else may have left it behind. */
+    private void askForCode() {
+        removeAll();
+        Main main = new Main(new CodeEntry(books, Text.of("kiosk.code.plan-closed"), code == null ? "" : code, () -> {
+            removeAll();
+            removeClassName("code-page");
+            open();
+        }));
+        addClassName("code-page");
+        add(CustomerBar.plain(), main);
     }
 
     private void sorry(String title, List<String> sentences) {
@@ -160,8 +192,6 @@ abstract class PlanScreen extends Screen implements HasUrlParameter<String>, Has
     }
 
     final Header header() {
-        Anchor brand = new Anchor("", Text.of("brand"));
-        brand.addClassName("brand");
         Span summary = Controls.words(summary(), "soft");
         summary.addClassName("summary");
         Span code = new Span(Text.of("proposal.code", proposing.saved().spoken()));
@@ -169,9 +199,7 @@ abstract class PlanScreen extends Screen implements HasUrlParameter<String>, Has
         NativeButton units = Controls.pill(Text.of(proposing.units() == Units.FEET ? "units.feet" : "units.metres"), false, this::switchUnits);
         units.getElement().removeAttribute("aria-pressed");
         units.getElement().setAttribute("aria-label", Text.of("units.switch", units.getText()));
-        Header header = new Header(brand, summary, code, units, new LanguageChoice());
-        header.addClassName("bar");
-        return header;
+        return CustomerBar.of(summary, code, units, new LanguageChoice());
     }
 
     private String summary() {

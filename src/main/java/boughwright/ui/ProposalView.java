@@ -1,8 +1,7 @@
 package boughwright.ui;
 
 import boughwright.brief.Brief;
-import boughwright.consultation.Consultations;
-import boughwright.publishing.ShopDoor;
+import boughwright.consultation.Consultation;
 import boughwright.kit.Kit;
 import boughwright.layout.Moving;
 import boughwright.measure.Money;
@@ -11,6 +10,7 @@ import boughwright.proposal.OwnNotes;
 import boughwright.proposal.Phrases;
 import boughwright.proposal.Proposal;
 import boughwright.text.Text;
+import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.AnchorTarget;
 import com.vaadin.flow.component.html.Div;
@@ -28,6 +28,7 @@ import com.vaadin.flow.router.Route;
 import com.vaadin.flow.server.auth.AnonymousAllowed;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Arrays;
 
 /** The proposal: the dressed tree, the kit line by line with its reasons, what it costs, how to put it up. */
 @AnonymousAllowed
@@ -57,8 +58,20 @@ class ProposalView extends PlanScreen {
         }
     });
 
-    ProposalView(ShopDoor shop, Consultations consultations) {
-        super("proposal", shop, consultations);
+    ProposalView(Books books) {
+        super("proposal", books);
+    }
+
+    private static String stand(Side side) {
+        return "plan-" + side.name().toLowerCase(java.util.Locale.ROOT);
+    }
+
+    @Override
+    void opened() {
+        String code = proposing().saved().code();
+        String stood = books().interviews().open(code).map(Consultation::question).orElse("");
+        side = Arrays.stream(Side.values()).filter(s -> stand(s).equals(stood)).findFirst().orElse(Side.KIT);
+        books().interviews().at(code, stand(side));
     }
 
     @Override
@@ -114,8 +127,10 @@ class ProposalView extends PlanScreen {
         return sides;
     }
 
+    /** Which side is open is kept, so that it is open again wherever the plan is taken up. */
     private void turnTo(Side other) {
         side = other;
+        books().interviews().at(proposing().saved().code(), stand(other));
         show();
     }
 
@@ -136,7 +151,15 @@ class ProposalView extends PlanScreen {
         if (proposing().proposal().isPresent()) {
             row.add(Controls.link(Text.of("ways.link"), () -> go(WaysView.class)), Controls.link(Text.of("years.link"), () -> go(YearsView.class)));
         }
+        row.add(Controls.link(Text.of("kiosk.questions"), this::questions));
         return row;
+    }
+
+    /** Back to the interview of this consultation, with all that was answered. */
+    private void questions() {
+        String code = proposing().saved().code();
+        books().interviews().at(code, Question.TREE.word());
+        UI.getCurrent().navigate(InterviewView.class, code);
     }
 
     private Div changed() {

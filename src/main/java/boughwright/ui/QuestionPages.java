@@ -16,6 +16,7 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
@@ -33,21 +34,18 @@ final class QuestionPages {
     private final Answers answers;
     private final Supplier<Designer> shop;
     private final Runnable changed;
-    private final Consumer<String> openCode;
     private final Consumer<String> lastYear;
     private final PaletteQuestion palette;
     private String search = "";
 
     /**
      * @param changed called after each answer, to draw the page anew
-     * @param openCode called with the code of a kept plan
      * @param lastYear called with the code of a plan whose pieces are the customer's by now
      */
-    QuestionPages(Answers answers, Supplier<Designer> shop, Runnable changed, Consumer<String> openCode, Consumer<String> lastYear) {
+    QuestionPages(Answers answers, Supplier<Designer> shop, Runnable changed, Consumer<String> lastYear) {
         this.answers = answers;
         this.shop = shop;
         this.changed = changed;
-        this.openCode = openCode;
         this.lastYear = lastYear;
         this.palette = new PaletteQuestion(answers, shop, this::answer);
     }
@@ -115,10 +113,7 @@ final class QuestionPages {
         Div kind = row("");
         kind.add(Controls.pill(Text.of("interview.tree.real"), answers.real, () -> answer(() -> answers.real = !answers.real)));
         kind.add(Controls.pill(Text.of("interview.tree.lit"), answers.lit, () -> answer(() -> answers.lit = !answers.lit)));
-        Div code = row("");
-        code.addClassName("code-row");
-        code.add(Controls.field("code", Text.of("interview.code"), Text.of("interview.code.example"), "", openCode));
-        page.add(cards, sizes, kind, code);
+        page.add(cards, sizes, kind);
     }
 
     private void seenFrom(Div page) {
@@ -245,9 +240,11 @@ final class QuestionPages {
     }
 
     private Div ownedRow(String sku, int quantity) {
-        Product product = shop.get().catalogue().product(sku).orElseThrow();
-        Div row = new Div(swatch(product), Controls.words(product.name(), "line-name"));
-        row.add(new Stepper(quantity, product.name(), to -> answer(() -> {
+        // A product may have left the catalogue since the answer was kept.
+        Optional<Product> product = shop.get().catalogue().product(sku);
+        String name = product.map(Product::name).orElse(sku);
+        Div row = new Div(product.map(QuestionPages::swatch).orElseGet(Div::new), Controls.words(name, "line-name"));
+        row.add(new Stepper(quantity, name, to -> answer(() -> {
             if (to <= 0) {
                 answers.owned.remove(sku);
             } else {

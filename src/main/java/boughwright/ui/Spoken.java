@@ -80,6 +80,18 @@ public class Spoken implements VaadinServiceInitListener {
                 .forEach(Screen::languageChanged);
     }
 
+    /** A consultation was opened on this tablet: its language is spoken, unless another was chosen here. Before anything is written. */
+    static void takeUp(Language language) {
+        VaadinSession session = VaadinSession.getCurrent();
+        if (session.getSession() != null && session.getSession().getAttribute(CHOSEN) == null) {
+            session.getSession().setAttribute(CHOSEN, language.tag());
+            Text.speak(language);
+            if (UI.getCurrent() != null) {
+                tell(UI.getCurrent());
+            }
+        }
+    }
+
     /** Forgets what was chosen, as for the next customer. */
     static void forget() {
         VaadinSession session = VaadinSession.getCurrent();

@@ -31,6 +31,12 @@ abstract class StaffScreen extends Screen {
         this.door = door;
     }
 
+    /** A door at which nobody has signed in stays; behind it may still be what a customer has left. */
+    @Override
+    final boolean rest() {
+        return OpenCodes.noneHere();
+    }
+
     /** Shows the screen, or its door. */
     final void open() {
         removeAll();
@@ -46,6 +52,7 @@ abstract class StaffScreen extends Screen {
             opened(person.get().name());
             watch();
         }
+        tellPage();
     }
 
     private void shut(Component inPlace) {

@@ -1,7 +1,5 @@
 package boughwright.ui;
 
-import boughwright.consultation.Consultations;
-import boughwright.publishing.ShopDoor;
 import boughwright.proposal.Offers;
 import boughwright.proposal.Offers.Offer;
 import boughwright.proposal.Phrases;
@@ -27,8 +25,8 @@ class WaysView extends PlanScreen {
 
     private Offers offers;
 
-    WaysView(ShopDoor shop, Consultations consultations) {
-        super("ways", shop, consultations);
+    WaysView(Books books) {
+        super("ways", books);
     }
 
     @Override

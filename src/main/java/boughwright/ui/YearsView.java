@@ -1,7 +1,5 @@
 package boughwright.ui;
 
-import boughwright.consultation.Consultations;
-import boughwright.publishing.ShopDoor;
 import boughwright.proposal.Growth;
 import boughwright.proposal.Growth.Year;
 import boughwright.proposal.Proposal;
@@ -25,8 +23,8 @@ class YearsView extends PlanScreen {
 
     private Growth growth;
 
-    YearsView(ShopDoor shop, Consultations consultations) {
-        super("years", shop, consultations);
+    YearsView(Books books) {
+        super("years", books);
     }
 
     @Override

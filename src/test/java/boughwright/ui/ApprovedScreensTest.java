@@ -45,7 +45,7 @@ class ApprovedScreensTest extends BrowsedKiosk {
     void the_dressed_tree_and_the_page_for_home_look_as_they_were_approved() throws Exception {
         String code = kept("{\"tree\":{\"height\":\"9 ft\",\"seenFrom\":\"wall\",\"lit\":true},\"look\":\"woodland\",\"palette\":\"copper-and-cream\"}");
         size(1280, 800);
-        browser.get(address("/plan/" + code));
+        openByCode(code);
         patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(".picture svg")));
         // The code differs from run to run.
         browser.executeScript("document.querySelector('.code').textContent = ''");

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -49,6 +50,13 @@ abstract class BrowsedKiosk extends KioskServer {
         HttpResponse<String> made = HttpClient.newHttpClient().send(HttpRequest.newBuilder(URI.create(address("/api/proposals")))
                 .header("Content-Type", "application/json").POST(HttpRequest.BodyPublishers.ofString(brief)).build(), HttpResponse.BodyHandlers.ofString());
         return made.body().replaceAll("(?s).*?\"code\" : \"([a-z0-9-]+)\".*", "$1");
+    }
+
+    /** Opens a kept plan as a customer does: by typing its code. */
+    final void openByCode(String code) {
+        browser.get(address("/code"));
+        patience.until(ExpectedConditions.elementToBeClickable(By.id("code"))).sendKeys(code.replace('-', ' '), Keys.ENTER);
+        patience.until(ExpectedConditions.urlToBe(address("/plan/" + code)));
     }
 
     final void heading(String text) {

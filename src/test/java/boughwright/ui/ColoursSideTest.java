@@ -45,8 +45,9 @@ class ColoursSideTest {
 
     private ProposalView view(String brief) {
         Saved saved = here.begin(brief);
-        ProposalView view = new ProposalView(here.shop, here.consultations);
+        ProposalView view = new ProposalView(here.books);
         UI.getCurrent().add(view);
+        here.books.open().open(saved.code(), here.marks);
         view.setParameter(null, saved.code());
         _click(button(view, "Colours"));
         return view;

@@ -35,7 +35,7 @@ class KioskInBrowserTest extends BrowsedKiosk {
 
     @BeforeEach
     void askTheFirstQuestion() {
-        browser.get(address("/"));
+        browser.get(address("/interview"));
         heading("How tall is your tree?");
     }
 
@@ -146,7 +146,7 @@ class KioskInBrowserTest extends BrowsedKiosk {
     /** A kept plan of nine feet, opened on its screen. */
     private String openPlan() throws Exception {
         String code = kept("{\"tree\":{\"height\":\"9 ft\",\"seenFrom\":\"wall\"},\"abundance\":\"generous\"}");
-        browser.get(address("/plan/" + code));
+        openByCode(code);
         patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(".picture svg")));
         return code;
     }
@@ -294,9 +294,7 @@ class KioskInBrowserTest extends BrowsedKiosk {
         click("//button[contains(@class,'card')][.//span[text()='Raise the budget']]");
         heading("A Woodland tree of 12 ft");
 
-        browser.get(address("/"));
-        heading("How tall is your tree?");
-        browser.findElement(By.id("code")).sendKeys(code.replace('-', ' ').toUpperCase(java.util.Locale.ROOT), Keys.ENTER);
+        openByCode(code);
         heading("A Woodland tree of 12 ft");
     }
 

@@ -6,12 +6,16 @@ import static org.mockito.Mockito.lenient;
 import static org.mockito.Mockito.mock;
 
 import boughwright.KioskFixture;
+import boughwright.consultation.Consultation;
 import boughwright.consultation.Consultations;
+import boughwright.consultation.Interviews;
 import boughwright.consultation.Reopened;
+import boughwright.consultation.ResumeMarks;
 import boughwright.consultation.Saved;
 import boughwright.publishing.ShopDoor;
 import boughwright.needs.Adjustments;
 import boughwright.proposal.Outcome;
+import java.time.LocalDateTime;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -22,15 +26,32 @@ final class SavedHere {
     private final Map<String, Saved> byCode = new HashMap<>();
     final Consultations consultations = mock(Consultations.class);
     final ShopDoor shop = mock(ShopDoor.class);
+    final Interviews interviews = mock(Interviews.class);
+    final ResumeMarks marks = mock(ResumeMarks.class);
+    final CodeTries tries = mock(CodeTries.class);
+    final Books books = new Books(shop, consultations, interviews, marks, tries);
+    /** As they were kept last, by code. */
+    final Map<String, Consultation> begun = new HashMap<>();
 
     SavedHere() {
         lenient().when(shop.designer()).thenReturn(KioskFixture.designer());
+        lenient().when(interviews.begin(any())).thenAnswer(call -> answered("kelp-4-moss", call.getArgument(0), Optional.empty()));
+        lenient().when(interviews.begin(any(), any())).thenAnswer(call -> answered("kelp-4-moss", call.getArgument(0), call.getArgument(1)));
+        lenient().doAnswer(call -> answered(call.getArgument(0), call.getArgument(1), Optional.empty())).when(interviews).keep(anyString(), any());
+        lenient().when(interviews.open(anyString())).thenAnswer(call -> Optional.ofNullable(begun.get(call.<String>getArgument(0))));
         lenient().when(consultations.open(anyString())).thenAnswer(call -> Optional.ofNullable(byCode.get(call.<String>getArgument(0))));
         lenient().when(consultations.reopen(anyString())).thenAnswer(call -> Optional.ofNullable(byCode.get(call.<String>getArgument(0)))
                 .map(saved -> new Reopened(saved, KioskFixture.designer(), KioskFixture.designer().propose(saved.brief(), saved.adjustments(), saved.seed()), false)));
         lenient().when(consultations.begin(anyString(), any())).thenAnswer(call -> keep("kelp-4-moss", 1, call.getArgument(0), call.getArgument(1)));
         lenient().when(consultations.go(anyString(), anyString(), any())).thenAnswer(call -> keep(call.getArgument(0),
-                byCode.get(call.<String>getArgument(0)).revision() + 1, call.getArgument(1), call.getArgument(2)));
+                Optional.ofNullable(byCode.get(call.<String>getArgument(0))).map(Saved::revision).orElse(0) + 1, call.getArgument(1), call.getArgument(2)));
+    }
+
+    private Consultation answered(String code, Interviews.State state, Optional<String> follows) {
+        LocalDateTime then = LocalDateTime.of(2026, 11, 26, 9, 0);
+        Consultation consultation = new Consultation(code, then, then, "", state.language(), state.units(), state.question(), state.answers(), follows);
+        begun.put(code, consultation);
+        return consultation;
     }
 
     private Saved keep(String code, int revision, String brief, Outcome outcome) {

@@ -5,8 +5,11 @@ import static com.github.mvysny.kaributesting.v10.LocatorJ._find;
 import static com.github.mvysny.kaributesting.v10.LocatorJ._fireValueChange;
 import static com.github.mvysny.kaributesting.v10.LocatorJ._get;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.mockito.Mockito.when;
 
+import boughwright.consultation.Interviews;
 import boughwright.consultation.Saved;
+import boughwright.measure.Units;
 import com.github.mvysny.kaributesting.v10.MockVaadin;
 import com.github.mvysny.kaributesting.v10.Routes;
 import com.vaadin.flow.component.Component;
@@ -18,6 +21,7 @@ import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.html.Paragraph;
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -64,15 +68,17 @@ class ScreensTest {
     }
 
     private InterviewView interview() {
-        InterviewView view = new InterviewView(here.shop, here.consultations);
+        InterviewView view = new InterviewView(here.books);
         UI.getCurrent().add(view);
+        view.setParameter(null, null);
         return view;
     }
 
     private ProposalView proposal(String brief) {
         Saved saved = here.begin(brief);
-        ProposalView view = new ProposalView(here.shop, here.consultations);
+        ProposalView view = new ProposalView(here.books);
         UI.getCurrent().add(view);
+        here.books.open().open(saved.code(), here.marks);
         view.setParameter(null, saved.code());
         return view;
     }
@@ -88,6 +94,77 @@ class ScreensTest {
         assertThat(unknown).contains("not known yet");
         assertThat(room.getElement().getProperty("innerHTML")).contains("A bare tree of 9 ft").contains("5 ft 9 in");
         assertThat(button("9 ft").getElement().getAttribute("aria-pressed")).isEqualTo("true");
+    }
+
+    @Test
+    void each_answer_is_kept_under_a_code_and_the_interview_goes_on_where_it_stood() {
+        interview();
+        assertThat(here.begun).as("nothing was answered yet").isEmpty();
+        _click(button("9 ft"));
+        _click(button("Next"));
+        _click(button("Sparse"));
+        assertThat(here.begun.get("kelp-4-moss").question()).isEqualTo("seen-from");
+        UI.getCurrent().removeAll();
+
+        InterviewView again = interview();
+
+        assertThat(_get(H1.class).getText()).isEqualTo("Where will it be seen from?");
+        assertThat(button("Sparse").getElement().getAttribute("aria-pressed")).isEqualTo("true");
+        assertThat(text(again)).contains("Consultation KELP 4 MOSS", "2 of 9");
+    }
+
+    @Test
+    void begin_begins_another_consultation_and_leaves_the_one_before() {
+        interview();
+        _click(button("9 ft"));
+        here.books.open().beginAnother();
+        UI.getCurrent().removeAll();
+
+        interview();
+
+        assertThat(button("9 ft").getElement().getAttribute("aria-pressed")).isEqualTo("false");
+    }
+
+    @Test
+    void what_is_no_longer_sold_can_still_be_taken_out_of_what_is_owned() {
+        here.interviews.begin(new Interviews.State("owned", "{\"tree\": {\"height\": \"9 ft\"}, \"owned\": [{\"sku\": \"OLD-1\", \"quantity\": 3}]}", Units.FEET, "en"));
+        here.books.open().open("kelp-4-moss", here.marks);
+
+        InterviewView view = interview();
+
+        assertThat(text(view)).contains("OLD-1");
+    }
+
+    @Test
+    void a_plan_whose_code_was_not_typed_here_asks_for_it() {
+        Saved saved = here.begin("{\"tree\": {\"height\": \"9 ft\"}}");
+        ProposalView view = new ProposalView(here.books);
+        UI.getCurrent().add(view);
+
+        view.setParameter(null, saved.code());
+
+        assertThat(text(view)).contains("This plan opens with its code").doesNotContain("KELP 4 MOSS", "Woodland");
+    }
+
+    @Test
+    void codes_are_typed_wrongly_a_few_times_and_no_more() {
+        UI.getCurrent().add(new CodeEntry(here.books, "Why"));
+        type("oak-2-elm");
+        assertThat(fault()).contains("No proposal has the code");
+        here.begin("{\"tree\": {\"height\": \"9 ft\"}}");
+        when(here.tries.begin()).thenReturn(Optional.of(Duration.ofSeconds(150)));
+        type("kelp-4-moss");
+        assertThat(fault()).contains("Wait 3 minutes");
+        assertThat(here.books.open().none()).isTrue();
+    }
+
+    private static void type(String code) {
+        _get(Input.class, spec -> spec.withId("code")).setValue(code);
+        _click(button("Open"));
+    }
+
+    private static String fault() {
+        return _get(Paragraph.class, spec -> spec.withClasses("fault")).getText();
     }
 
     @Test
@@ -181,8 +258,9 @@ class ScreensTest {
     @Test
     void the_ways_stand_side_by_side_each_with_its_drawing_total_and_sentence() {
         Saved saved = here.begin("{\"tree\": {\"height\": \"9 ft\"}, \"budget\": \"700.00\"}");
-        WaysView view = new WaysView(here.shop, here.consultations);
+        WaysView view = new WaysView(here.books);
         UI.getCurrent().add(view);
+        here.books.open().open(saved.code(), here.marks);
         view.setParameter(null, saved.code());
 
         patiently(() -> assertThat(text(view)).contains("As you asked", "within $700.00", "Leaner", " less"));
@@ -193,8 +271,9 @@ class ScreensTest {
     @Test
     void three_years_are_shown_with_what_joins_and_what_they_cost() {
         Saved saved = here.begin("{\"tree\": {\"height\": \"9 ft\"}}");
-        YearsView view = new YearsView(here.shop, here.consultations);
+        YearsView view = new YearsView(here.books);
         UI.getCurrent().add(view);
+        here.books.open().open(saved.code(), here.marks);
         view.setParameter(null, saved.code());
 
         patiently(() -> assertThat(text(view)).contains("This year", "Next year", "The year after", "All years together: $"));
@@ -232,7 +311,8 @@ class ScreensTest {
     @Test
     void a_kept_plan_whose_palette_is_gone_says_so_and_offers_a_new_consultation() {
         here.keepStale("oak-9-fern", "{\"tree\": {\"height\": \"9 ft\"}, \"palette\": \"last-year\"}");
-        ProposalView view = new ProposalView(here.shop, here.consultations);
+        ProposalView view = new ProposalView(here.books);
+        here.books.open().open("oak-9-fern", here.marks);
         view.setParameter(null, "oak-9-fern");
 
         assertThat(text(view)).contains("can no longer be made", "last-year", "Start a new consultation");
@@ -240,7 +320,8 @@ class ScreensTest {
 
     @Test
     void an_unknown_code_is_answered_kindly() {
-        ProposalView view = new ProposalView(here.shop, here.consultations);
+        ProposalView view = new ProposalView(here.books);
+        here.books.open().open("oak-9-elm", here.marks);
         view.setParameter(null, "oak-9-elm");
 
         assertThat(text(view)).contains("No proposal has the code “oak-9-elm”");
