@@ -1,6 +1,7 @@
 package boughwright;
 
 import boughwright.cli.CommandLine;
+import boughwright.storage.BackupCommand;
 import java.util.Locale;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
@@ -11,10 +12,13 @@ import org.springframework.boot.autoconfigure.security.servlet.UserDetailsServic
 @SpringBootApplication(exclude = UserDetailsServiceAutoConfiguration.class)
 public class Boughwright {
 
-    /** Runs the command that {@code args} names, without a server or a database; starts the kiosk otherwise. */
+    /** Runs the command that {@code args} names, without a server; starts the kiosk otherwise. */
     public static void main(String[] args) {
         // Rules are compiled under the machine's own locale, and in some a dotless i makes "int" unknown.
         Locale.setDefault(Locale.ENGLISH);
+        if (BackupCommand.understands(args)) {
+            System.exit(new BackupCommand(System.out, System.err).run(args));
+        }
         if (CommandLine.understands(args)) {
             System.exit(new CommandLine(System.out, System.err).run(args));
         }

@@ -12,7 +12,7 @@ public enum Databases {
     H2 {
         @Override
         public DataSource fresh() {
-            return at("jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1;LOCK_TIMEOUT=10000");
+            return at("jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1" + Storage.CAREFUL);
         }
     },
 
@@ -28,9 +28,13 @@ public enum Databases {
 
     /** A pool of connections to a database, migrated. */
     static DataSource at(String address) {
+        return at(address, address.startsWith("jdbc:h2") ? "sa" : "postgres");
+    }
+
+    static DataSource at(String address, String user) {
         HikariConfig pool = new HikariConfig();
         pool.setJdbcUrl(address);
-        pool.setUsername(address.startsWith("jdbc:h2") ? "sa" : "postgres");
+        pool.setUsername(user);
         // Every test has a database of its own, and nobody closes the pools.
         pool.setMinimumIdle(0);
         pool.setIdleTimeout(10_000);
