@@ -15,7 +15,7 @@ class WordsOnPagesTest {
 
     @Test
     void a_style_text_holds_nothing_that_could_end_it() {
-        assertThat(PlanPages.quoted("a\"}\n;")).isEqualTo("\"a\\000022\\00007d\\00000a\\00003b\"");
+        assertThat(PageStyle.quoted("a\"}\n;")).isEqualTo("\"a\\000022\\00007d\\00000a\\00003b\"");
     }
 
     @Test
