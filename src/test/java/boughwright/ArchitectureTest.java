@@ -55,7 +55,7 @@ class ArchitectureTest {
         allow("drawing", "text measure colour brief needs catalogue kit palette layout plan", "boughwright.proposal.Proposal", "com.google.zxing");
         allow("proposal", "text measure colour brief needs rulebook catalogue kit layout plan", "boughwright.consultation.Saved", JACKSON);
         allow("athome", "text measure needs catalogue layout plan drawing proposal rulebook brief kit", "org.springframework.stereotype.Component", JACKSON);
-        allow("document", "text measure colour brief needs rulebook catalogue kit layout plan drawing proposal", "com.vaadin.flow.component.UI",
+        allow("document", "text measure colour brief needs rulebook catalogue kit layout plan drawing proposal quote", "com.vaadin.flow.component.UI",
                 "com.openhtmltopdf", "org.apache.pdfbox", "org.apache.fontbox", "de.rototor.pdfbox", "org.apache.batik", "org.w3c", "org.xml");
         allow("intake", "text measure colour brief needs catalogue", "org.springframework.stereotype.Component", "com.fasterxml.jackson", "org.dhatim.fastexcel");
         allow("house", "text measure colour brief needs rulebook catalogue kit layout plan proposal", "org.springframework.stereotype.Component", JACKSON);
@@ -68,12 +68,12 @@ class ArchitectureTest {
                 "com.fasterxml.jackson", "org.springframework", "org.slf4j");
         allow("consultation", "text measure brief needs catalogue kit proposal rulebook publishing shelf storage", "com.vaadin.flow.component.UI", "com.fasterxml.jackson",
                 "org.springframework");
-        allow("counter", "text measure brief needs catalogue kit proposal quote storage shelf consultation", "com.vaadin.flow.component.UI", "com.fasterxml.jackson",
-                "org.springframework", "org.slf4j");
+        allow("counter", "text measure brief needs rulebook catalogue kit proposal quote storage shelf consultation", "com.vaadin.flow.component.UI", "com.fasterxml.jackson",
+                "org.springframework", "jakarta.mail", "org.slf4j");
         allow("cli", "text measure brief needs rulebook catalogue kit layout plan drawing proposal document", "org.springframework.jdbc.core.JdbcTemplate");
-        allow("api", "text measure colour brief needs rulebook catalogue photo kit palette plan drawing proposal document intake publishing shelf consultation athome", "com.vaadin.flow.component.UI",
+        allow("api", "text measure colour brief needs rulebook catalogue photo kit palette plan drawing proposal document intake publishing shelf consultation athome counter", "com.vaadin.flow.component.UI",
                 "com.fasterxml.jackson", "org.springframework", "io.swagger", "jakarta.servlet.http");
-        allow("ui", "text measure colour brief needs rulebook catalogue photo kit palette layout plan drawing proposal house intake publishing shelf consultation athome people", "java.sql.Connection",
+        allow("ui", "text measure colour brief needs rulebook catalogue photo kit palette layout plan drawing proposal house intake publishing shelf consultation athome people counter quote document", "java.sql.Connection",
                 "com.vaadin", "org.slf4j", "com.fasterxml.jackson", "jakarta.servlet.http", "elemental.json", "org.springframework.beans.factory.annotation");
     }
 

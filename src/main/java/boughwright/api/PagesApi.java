@@ -1,6 +1,8 @@
 package boughwright.api;
 
 import boughwright.athome.SceneJson;
+import boughwright.counter.AtHomeAddress;
+import boughwright.counter.Links;
 import boughwright.document.Paper;
 import boughwright.document.PlanDocument;
 import boughwright.drawing.ProposalPicture;
@@ -15,6 +17,7 @@ import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
+import java.net.URI;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
@@ -35,10 +38,12 @@ class PagesApi {
 
     private final KeptPages kept;
     private final AtHomeAddress atHome;
+    private final Links links;
 
-    PagesApi(KeptPages kept, AtHomeAddress atHome) {
+    PagesApi(KeptPages kept, AtHomeAddress atHome, Links links) {
         this.kept = kept;
         this.atHome = atHome;
+        this.links = links;
     }
 
     /**
@@ -55,7 +60,7 @@ class PagesApi {
             return ProposalsApi.problem(HttpStatus.BAD_REQUEST, "paper", Text.of("api.bad-paper.title"), Text.of("api.bad-paper", paper));
         }
         return kept.page(code, MediaType.APPLICATION_PDF, units, (saved, p) -> PlanDocument.pdf(p, picture(p).printed(View.FRONT),
-                asked.orElse(Paper.of(p.brief().units())), Optional.of(saved.spoken()), Optional.of(atHome.of(saved.code()))));
+                asked.orElse(Paper.of(p.brief().units())), Optional.of(saved.spoken()), Optional.of(atHome.of(links.of(saved.code()).token()))));
     }
 
     @Operation(summary = "The dressed tree of a kept proposal from one side")
@@ -91,7 +96,19 @@ class PagesApi {
     @ApiResponse(responseCode = "200", description = "The code", content = @Content(mediaType = "image/svg+xml"))
     @GetMapping("/api/proposals/{code}/at-home.svg")
     ResponseEntity<?> atHome(@PathVariable String code) {
-        return kept.page(code, SVG, (saved, p) -> new QrCode(atHome.of(saved.code())).svg(Text.of("athome.qr", saved.spoken())));
+        return kept.page(code, SVG, (saved, p) -> new QrCode(atHome.of(links.of(saved.code()).token())).svg(Text.of("athome.qr", saved.spoken())));
+    }
+
+    /** Leads to the private link, which is made when there is none. */
+    @Operation(summary = "The way to the page to follow at home, by its private link")
+    @ApiResponse(responseCode = "302", description = "The page lies at the address given", content = @Content)
+    @GetMapping("/api/proposals/{code}/at-home")
+    ResponseEntity<?> toAtHome(@PathVariable String code) {
+        ResponseEntity<?> there = kept.page(code, MediaType.TEXT_PLAIN, null, (saved, p) -> saved.code());
+        if (!there.getStatusCode().is2xxSuccessful()) {
+            return there;
+        }
+        return ResponseEntity.status(HttpStatus.FOUND).location(URI.create("/at-home/" + links.of((String) there.getBody()).token())).build();
     }
 
     private ProposalPicture picture(Proposal p) {

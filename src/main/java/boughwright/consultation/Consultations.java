@@ -49,7 +49,7 @@ public class Consultations {
     /** Saves a proposal that no interview went before, as the first of a new consultation. */
     public Saved begin(String brief, Outcome outcome) {
         refuseFaults(outcome);
-        String code = interviews.begin(new Interviews.State("", "", units(outcome), "en")).code();
+        String code = interviews.begin(new Interviews.State("", "", units(outcome), Language.now().tag())).code();
         return save(code, 1, brief, outcome, Optional.empty());
     }
 
@@ -150,6 +150,7 @@ public class Consultations {
                 .param("adjustments", AdjustmentsJson.of(saved.adjustments()).toString()).param("seed", saved.seed()).param("outcome", saved.fits() ? "kit" : "conflict")
                 .param("proposal", saved.proposal()).param("edition", saved.edition()).param("language", saved.language().tag())
                 .param("total", outcome instanceof Outcome.Made made ? made.proposal().kit().total().amount() : null).update();
+        interviews.touch(code);
         uses.note(code, ProductUse.in(outcome, saved.adjustments(), before), now);
         settling.settle();
         return saved;

@@ -30,7 +30,7 @@ public class Keeping {
     private static final Logger LOG = LoggerFactory.getLogger(Keeping.class);
     private static final ObjectMapper JSON = new ObjectMapper();
     /** Every table with a code in it, those first that others do not need. */
-    private static final List<String> TABLES = List.of("plan_link", "consultation_note", "hold_line", "hold", "quote", "reserved", "blocked", "product_use", "proposal",
+    static final List<String> TABLES = List.of("resume_mark", "plan_link", "consultation_note", "hold_line", "hold", "quote", "reserved", "blocked", "product_use", "proposal",
             "consultation");
 
     private final JdbcClient database;
@@ -89,8 +89,8 @@ public class Keeping {
                     ObjectNode node = rows.addObject();
                     Map<String, Object> sorted = new TreeMap<>();
                     row.forEach((column, value) -> sorted.put(column.toLowerCase(Locale.ROOT), value));
-                    // A link is as good as a key; who has the export need not have that too.
-                    sorted.remove("token");
+                    // Links and resume marks are as good as keys; who has the export need not have those too.
+                    List.of("token", "hash").forEach(sorted::remove);
                     sorted.forEach((column, value) -> node.put(column, value == null ? null : value.toString()));
                 });
             }

@@ -1,4 +1,4 @@
-package boughwright.api;
+package boughwright.counter;
 
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
@@ -6,7 +6,7 @@ import org.springframework.web.servlet.support.ServletUriComponentsBuilder;
 
 /** Where a phone finds the page to follow at home: under the shop's own address, or the one by which it was asked. */
 @Component
-class AtHomeAddress {
+public class AtHomeAddress {
 
     private final String shop;
 
@@ -15,9 +15,13 @@ class AtHomeAddress {
         this.shop = shop.endsWith("/") ? shop.substring(0, shop.length() - 1) : shop;
     }
 
-    /** Only while a request is answered. */
-    String of(String code) {
+    /**
+     * Only while a request is answered.
+     *
+     * @param token of a private link
+     */
+    public String of(String token) {
         String base = shop.isEmpty() ? ServletUriComponentsBuilder.fromCurrentContextPath().build().toUriString() : shop;
-        return base + "/at-home/" + code;
+        return base + "/at-home/" + token;
     }
 }
