@@ -4,6 +4,8 @@ import boughwright.consultation.Consultation;
 import boughwright.consultation.Consultations;
 import boughwright.consultation.Interviews;
 import boughwright.consultation.ResumeMarks;
+import boughwright.counter.Holds;
+import boughwright.counter.ShopTerms;
 import boughwright.publishing.ShopDoor;
 import boughwright.text.Language;
 import com.vaadin.flow.spring.annotation.SpringComponent;
@@ -14,7 +16,7 @@ import com.vaadin.flow.spring.annotation.SpringComponent;
  * @param tries at typing codes
  */
 @SpringComponent
-record Books(ShopDoor shop, Consultations consultations, Interviews interviews, ResumeMarks marks, CodeTries tries) {
+record Books(ShopDoor shop, Consultations consultations, Interviews interviews, ResumeMarks marks, CodeTries tries, Holds holds, ShopTerms terms) {
 
     /** The consultations that are open on this tablet. */
     OpenCodes open() {

@@ -2,6 +2,10 @@ package boughwright.ui;
 
 import boughwright.brief.Brief;
 import boughwright.consultation.Consultation;
+import boughwright.counter.Hold;
+import boughwright.counter.Holding;
+import boughwright.counter.Pack;
+import boughwright.counter.Terms;
 import boughwright.kit.Kit;
 import boughwright.layout.Moving;
 import boughwright.measure.Money;
@@ -11,6 +15,7 @@ import boughwright.proposal.Phrases;
 import boughwright.proposal.Proposal;
 import boughwright.text.Text;
 import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.AnchorTarget;
 import com.vaadin.flow.component.html.Div;
@@ -28,7 +33,9 @@ import com.vaadin.flow.router.Route;
 import com.vaadin.flow.server.auth.AnonymousAllowed;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.Duration;
 import java.util.Arrays;
+import java.util.Optional;
 
 /** The proposal: the dressed tree, the kit line by line with its reasons, what it costs, how to put it up. */
 @AnonymousAllowed
@@ -212,9 +219,48 @@ class ProposalView extends PlanScreen {
         print.addClassNames("button", "strong");
         NativeButton change = Controls.button(Text.of("proposal.side.change"), "quiet", () -> turnTo(Side.CHANGE));
         change.addClassName("wide-only");
-        Footer footer = new Footer(money, change, print);
+        Footer footer = new Footer(money);
+        holding(proposal).ifPresent(footer::add);
+        footer.add(change, print);
         footer.addClassNames("bar", "foot");
         return footer;
+    }
+
+    /** What is held of it; the way to the counter for staff, and for a customer alone the offer to hold it until they are there, once. */
+    private Optional<Component> holding(Proposal proposal) {
+        String code = proposing().saved().code();
+        if (Staff.present().filter(p -> p.role().isOneOf(StaffPlace.COUNTER.roles())).isPresent()) {
+            Anchor counter = new Anchor(CounterView.of(code), Text.of("proposal.counter"));
+            counter.addClassNames("button", "quiet");
+            return Optional.of(counter);
+        }
+        Optional<Hold> newest = books().holds().newest(code);
+        if (newest.isPresent()) {
+            return newest.filter(h -> h.state().open()).map(h -> Controls.words(Text.of("proposal.hold.is", ShopTime.moment(h.endsAt())), "held"));
+        }
+        int minutes = books().terms().now().number(Terms.Number.ALONE_MINUTES);
+        if (minutes == 0 || Pack.of(proposal).isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(Controls.button(Text.of("proposal.hold"), "quiet", () -> hold(proposal, code, Duration.ofMinutes(minutes))));
+    }
+
+    private void hold(Proposal proposal, String code, Duration time) {
+        // One wish a consultation: what is held for a customer alone is not held over and over.
+        Holding holding = books().holds().hold(code, Pack.of(proposal), time, Text.of("counter.customer"), "alone " + code);
+        show();
+        if (holding instanceof Holding.Held held) {
+            tell(Text.of("proposal.hold.done", ShopTime.moment(held.hold().endsAt()), proposing().saved().spoken()));
+        } else if (holding instanceof Holding.Scarce scarce) {
+            tell(HoldPanel.scarce(scarce, proposal));
+        }
+    }
+
+    private void tell(String words) {
+        Div line = new Div(words);
+        line.addClassNames("changed", "hold-told");
+        line.getElement().setAttribute("role", "status");
+        getChildren().filter(Footer.class::isInstance).findFirst().ifPresent(foot -> getElement().insertChild(getElement().indexOfChild(foot.getElement()), line.getElement()));
     }
 
     private static int percent(Money total, Money budget) {

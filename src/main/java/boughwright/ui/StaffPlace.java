@@ -7,8 +7,12 @@ import java.util.Set;
 /** Where staff may go, and who; the start page shows these in this order. Whoever adds a screen for staff adds it here. */
 enum StaffPlace {
 
+    COUNTER(CounterView.ROUTE, Set.of(Role.ASSOCIATE)),
+    PICKING(PickingView.ROUTE, Set.of(Role.STOCK_ROOM, Role.ASSOCIATE)),
     HOUSE_RULES(HouseRulesView.ROUTE, Set.of(Role.MERCHANDISER)),
     SHELF(ShelfView.ROUTE, Set.of(Role.MERCHANDISER, Role.STOCK_ROOM)),
+    FIGURES(FiguresView.ROUTE, Set.of()),
+    TERMS(TermsView.ROUTE, Set.of()),
     PEOPLE(PeopleView.ROUTE, Set.of()),
     PROFILE(ProfileView.ROUTE, Set.of(Role.values()));
 

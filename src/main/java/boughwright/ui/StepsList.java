@@ -33,7 +33,7 @@ final class StepsList extends Div {
 
     private static Div onPhone(String code) {
         Image qr = new Image("api/proposals/" + code + "/at-home.svg", Text.of("steps.phone.alt"));
-        Anchor open = new Anchor("at-home/" + code, Text.of("steps.phone.open"));
+        Anchor open = new Anchor("api/proposals/" + code + "/at-home", Text.of("steps.phone.open"));
         open.setTarget(AnchorTarget.BLANK);
         open.getElement().setAttribute("router-ignore", true);
         Div words = new Div(new H2(Text.of("steps.phone")), new Paragraph(Text.of("steps.phone.text")), open);

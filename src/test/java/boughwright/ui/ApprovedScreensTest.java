@@ -56,7 +56,7 @@ class ApprovedScreensTest extends BrowsedKiosk {
         press("Evening");
         looksAsApproved("plan-evening");
         size(390, 844);
-        browser.get(address("/at-home/" + code));
+        browser.get(address("/api/proposals/" + code + "/at-home"));
         patience.until(ExpectedConditions.elementToBeClickable(By.cssSelector("footer .strong")));
         browser.executeScript("document.querySelector('.code').textContent = ''");
         looksAsApproved("home-start");

@@ -12,6 +12,9 @@ import boughwright.consultation.Interviews;
 import boughwright.consultation.Reopened;
 import boughwright.consultation.ResumeMarks;
 import boughwright.consultation.Saved;
+import boughwright.counter.Holds;
+import boughwright.counter.ShopTerms;
+import boughwright.counter.Terms;
 import boughwright.publishing.ShopDoor;
 import boughwright.needs.Adjustments;
 import boughwright.proposal.Outcome;
@@ -29,11 +32,14 @@ final class SavedHere {
     final Interviews interviews = mock(Interviews.class);
     final ResumeMarks marks = mock(ResumeMarks.class);
     final CodeTries tries = mock(CodeTries.class);
-    final Books books = new Books(shop, consultations, interviews, marks, tries);
+    final Holds holds = mock(Holds.class);
+    final ShopTerms terms = mock(ShopTerms.class);
+    final Books books = new Books(shop, consultations, interviews, marks, tries, holds, terms);
     /** As they were kept last, by code. */
     final Map<String, Consultation> begun = new HashMap<>();
 
     SavedHere() {
+        lenient().when(terms.now()).thenReturn(Terms.USUAL);
         lenient().when(shop.designer()).thenReturn(KioskFixture.designer());
         lenient().when(interviews.begin(any())).thenAnswer(call -> answered("kelp-4-moss", call.getArgument(0), Optional.empty()));
         lenient().when(interviews.begin(any(), any())).thenAnswer(call -> answered("kelp-4-moss", call.getArgument(0), call.getArgument(1)));
