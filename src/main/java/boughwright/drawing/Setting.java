@@ -90,9 +90,9 @@ final class Setting {
             if (i == 0) {
                 svg.text(foot);
             } else if (ruler == Ruler.FEET) {
-                svg.raw(Integer.toString(i)).raw(" ft");
+                svg.text(Text.of("drawing.ruler.feet", Integer.toString(i)));
             } else {
-                svg.raw(Integer.toString(i / 2)).raw(i % 2 == 0 ? " m" : ".5 m");
+                svg.text(Text.of("length.metres", Text.number(i / 2.0, i % 2)));
             }
             svg.raw("</text>");
         }

@@ -116,7 +116,7 @@ public final class HouseCheck {
     }
 
     private String bound(HouseNumber number, BigDecimal value) {
-        return NumberText.of(number, value, units);
+        return NumberText.said(number, value, units);
     }
 
     private void rising(Map<HouseNumber, BigDecimal> read, HouseNumber low, HouseNumber high) {

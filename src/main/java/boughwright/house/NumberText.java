@@ -4,6 +4,7 @@ import boughwright.measure.Length;
 import boughwright.measure.Units;
 import boughwright.needs.HouseNumber;
 import boughwright.rulebook.NumberInterval;
+import boughwright.text.Text;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
@@ -30,6 +31,13 @@ public final class NumberText {
                 : plain(text);
     }
 
+    /** The value as staff read it in the language that is spoken. */
+    public static String said(HouseNumber number, BigDecimal value, Units units) {
+        return number.measure() == HouseNumber.Measure.LENGTH ? LengthText.said(new Length(value.doubleValue()), units)
+                : Text.number(new BigDecimal(NumberInterval.plain(value)));
+    }
+
+    /** As drafts keep it, the same in every language. */
     public static String of(HouseNumber number, BigDecimal value, Units units) {
         return number.measure() == HouseNumber.Measure.LENGTH ? LengthText.of(new Length(value.doubleValue()), units) : NumberInterval.plain(value);
     }

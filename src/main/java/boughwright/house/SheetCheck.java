@@ -405,7 +405,7 @@ final class SheetCheck {
     }
 
     private String shown(BigDecimal feet) {
-        return LengthText.of(Length.ofFeet(feet.doubleValue()), units);
+        return LengthText.said(Length.ofFeet(feet.doubleValue()), units);
     }
 
     private static String listed(List<Integer> rows) {

@@ -1,5 +1,6 @@
 package boughwright.publishing;
 
+import boughwright.text.Text;
 import boughwright.storage.Changes;
 import boughwright.storage.Packed;
 import boughwright.storage.Settling;
@@ -14,8 +15,6 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -34,7 +33,6 @@ import org.springframework.stereotype.Repository;
 public class Editions {
 
     private static final ObjectMapper JSON = new ObjectMapper();
-    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT).withLocale(Locale.US);
 
     /** Of the table {@code change_count}. */
     private static final String TOPIC = "editions";
@@ -84,7 +82,7 @@ public class Editions {
     }
 
     private String moment(LocalDateTime utc) {
-        return utc.atZone(ZoneOffset.UTC).withZoneSameInstant(clock.getZone()).format(MOMENT);
+        return Text.moment(utc.atZone(ZoneOffset.UTC).withZoneSameInstant(clock.getZone()).toLocalDateTime());
     }
 
     private LocalDateTime now() {

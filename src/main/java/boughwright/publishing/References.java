@@ -1,5 +1,7 @@
 package boughwright.publishing;
 
+import java.util.Locale;
+import boughwright.text.Text;
 import boughwright.house.ReferenceBrief;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.type.TypeReference;
@@ -31,6 +33,11 @@ public class References {
 
     /** A brief of the shop's own. */
     public record Own(int id, ReferenceBrief brief, String author) {
+    }
+
+    /** What a brief is called in the language that is spoken; one of the shop's own as the shop called it. */
+    public static String title(ReferenceBrief brief) {
+        return Text.or("house.reference.shipped." + brief.title().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-"), brief.title());
     }
 
     /** Those that ship: trees that shops meet most, of every look and palette. */

@@ -1,5 +1,6 @@
 package boughwright.shelf;
 
+import boughwright.text.Text;
 import boughwright.storage.Changes;
 import boughwright.storage.Packed;
 import boughwright.storage.Settling;
@@ -13,14 +14,11 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -35,7 +33,6 @@ import org.springframework.stereotype.Repository;
 class ShelfBooks {
 
     private static final ObjectMapper JSON = new ObjectMapper();
-    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT).withLocale(Locale.US);
     private static final int BATCH = 1_000;
     /** What staff do; the till and the folder do not make the shelf theirs, and an undoing is not undone. */
     private static final String BY_STAFF = "('WHOLE', 'STOCK', 'PRICE', 'EDIT', 'BULK')";
@@ -127,7 +124,7 @@ class ShelfBooks {
 
     /** When something was done, by the clock of the shop. */
     String moment(ShelfEvent event) {
-        return event.madeAt().atZone(ZoneOffset.UTC).withZoneSameInstant(clock.getZone()).format(MOMENT);
+        return Text.moment(event.madeAt().atZone(ZoneOffset.UTC).withZoneSameInstant(clock.getZone()).toLocalDateTime());
     }
 
     LocalDateTime now() {

@@ -1,5 +1,6 @@
 package boughwright.ui;
 
+import boughwright.needs.Trait;
 import boughwright.brief.Word;
 import boughwright.catalogue.Traits.Family;
 import boughwright.catalogue.Traits.Finish;
@@ -99,7 +100,7 @@ final class BulkBar extends Div {
 
     private <W extends Enum<W> & Word> Component words(Class<W> choices) {
         Map<String, String> options = new LinkedHashMap<>();
-        Word.words(choices).forEach(w -> options.put(w, Text.or("house.word." + w, w)));
+        Word.words(choices).forEach(w -> options.put(w, Trait.word(w)));
         return choice(options);
     }
 

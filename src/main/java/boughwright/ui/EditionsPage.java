@@ -23,8 +23,6 @@ import com.vaadin.flow.server.streams.DownloadHandler;
 import com.vaadin.flow.server.streams.DownloadResponse;
 import java.io.ByteArrayInputStream;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
@@ -35,7 +33,6 @@ import java.util.function.BiConsumer;
 /** All editions: which is live, which was, which is to come; back to any of them, out as a zip and in again; and who did what. */
 final class EditionsPage extends HousePage {
 
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(Locale.US);
     private static final int HISTORY = 100;
 
     private final HouseEdits edits;
@@ -77,11 +74,11 @@ final class EditionsPage extends HousePage {
         box.addClassNames("edition", edition.number() == live ? "live" : "past");
         Optional<Publication> toCome = editions.toCome(editions.today()).stream().filter(p -> p.edition() == edition.number()).findFirst();
         H2 title = new H2(Text.of("house.edition", String.valueOf(edition.number()), edition.title()));
-        String state = edition.number() == live ? Text.of("house.edition.live", since(live)) : toCome.map(p -> Text.of("house.edition.to-come", p.startsOn().format(DAY)))
+        String state = edition.number() == live ? Text.of("house.edition.live", since(live)) : toCome.map(p -> Text.of("house.edition.to-come", Text.day(p.startsOn())))
                 .orElse("");
         Span mark = new Span(state);
         mark.addClassName("edition-state");
-        Paragraph by = soft(Text.of("house.edition.by", edition.author(), editions.moment(edition), edition.note().isBlank() ? "" : "“" + edition.note() + "”"));
+        Paragraph by = soft(Text.of("house.edition.by", author(edition), editions.moment(edition), note(edition).isBlank() ? "" : Text.of("house.edition.note", note(edition))));
         Div links = new Div();
         links.addClassName("line-links");
         Anchor zip = new Anchor(DownloadHandler.fromInputStream(event -> new DownloadResponse(
@@ -119,7 +116,7 @@ final class EditionsPage extends HousePage {
 
     private String since(int edition) {
         LocalDate today = editions.today();
-        return editions.live(today).filter(p -> p.edition() == edition).map(p -> p.startsOn().format(DAY)).orElse("");
+        return editions.live(today).filter(p -> p.edition() == edition).map(p -> Text.day(p.startsOn())).orElse("");
     }
 
     private void rollBack(int number) {
@@ -219,6 +216,16 @@ final class EditionsPage extends HousePage {
         }));
         box.addClassName("section");
         return box;
+    }
+
+    /** The kiosk itself keeps what lies in the rules folder; it says so to each in their own language. */
+    private static String author(KeptEdition edition) {
+        return edition.origin() == KeptEdition.Origin.FOLDER ? Text.of("publishing.folder.author") : edition.author();
+    }
+
+    private static String note(KeptEdition edition) {
+        return edition.origin() == KeptEdition.Origin.FOLDER ? Text.of(edition.basedOn().isPresent() ? "publishing.folder.again" : "publishing.folder.first")
+                : edition.note();
     }
 
     private Div history() {

@@ -1,5 +1,6 @@
 package boughwright.ui;
 
+import boughwright.needs.Trait;
 import boughwright.house.Complaint;
 import boughwright.house.Grid;
 import boughwright.house.GridRow;
@@ -252,7 +253,7 @@ final class GridTable extends Div {
         if (!choices.contains(chosen)) {
             select.appendChild(option("", chosen, true));
         }
-        choices.forEach(c -> select.appendChild(option(c, Text.or("house.word." + c, c), c.equals(chosen))));
+        choices.forEach(c -> select.appendChild(option(c, Trait.word(c), c.equals(chosen))));
         select.addEventListener("change", e -> changed.accept(e.getEventData().getString("event.target.value"))).addEventData("event.target.value");
         box.getElement().appendChild(select);
         return box;

@@ -1,5 +1,6 @@
 package boughwright.ui;
 
+import boughwright.text.Words;
 import boughwright.house.Change;
 import boughwright.house.Comparison;
 import boughwright.house.Complaint;
@@ -54,7 +55,7 @@ final class HouseDrafting {
         rules = kept.map(Drafts.Draft::rules).orElse(live);
         basedOn = kept.map(Drafts.Draft::basedOn).orElse(liveEdition);
         keptAt = kept.map(Drafts.Draft::mark);
-        complaints = check.of(rules);
+        complaints = checked();
     }
 
     private void refreshLive() {
@@ -91,6 +92,25 @@ final class HouseDrafting {
         return complaints;
     }
 
+    /** Says everything again in the language that is spoken now. */
+    void retell() {
+        complaints = checked();
+    }
+
+    private List<Complaint> checked() {
+        return check.of(rules).stream().map(c -> new Complaint(c.weight(), c.page(), words().of(c.title()), c.table(), c.row(), c.column(), c.message())).toList();
+    }
+
+    /** What the shop's own texts are in other languages. */
+    Words words() {
+        return shop.designer().rulebook().words();
+    }
+
+    /** Differences, with their pages called as they are in the language that is spoken. */
+    List<Change> told(List<Change> changes) {
+        return changes.stream().map(c -> new Change(c.page(), words().of(c.title()), c.table(), c.row(), c.column(), c.before(), c.after())).toList();
+    }
+
     long faults() {
         return complaints.stream().filter(Complaint::fault).count();
     }
@@ -102,7 +122,7 @@ final class HouseDrafting {
 
     /** What the draft changes of the live edition. */
     List<Change> changes() {
-        return Comparison.of(live(), rules, units);
+        return told(Comparison.of(live(), rules, units));
     }
 
     boolean pristine() {
@@ -148,7 +168,7 @@ final class HouseDrafting {
         }
         keptAt = mark;
         rules = next;
-        complaints = check.of(rules);
+        complaints = checked();
         return true;
     }
 

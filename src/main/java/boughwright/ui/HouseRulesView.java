@@ -101,6 +101,14 @@ class HouseRulesView extends StaffScreen implements HasUrlParameter<String>, Has
     }
 
     @Override
+    void languageChanged() {
+        if (drafting != null) {
+            drafting.retell();
+        }
+        super.languageChanged();
+    }
+
+    @Override
     void closed() {
         drafting = null;
     }
@@ -204,7 +212,7 @@ class HouseRulesView extends StaffScreen implements HasUrlParameter<String>, Has
 
     private void compare(int first, int second) {
         content.removeAll();
-        shown = new ComparePage(name(first), name(second), Comparison.of(publisher.rules(first), publisher.rules(second), units));
+        shown = new ComparePage(name(first), name(second), drafting.told(Comparison.of(publisher.rules(first), publisher.rules(second), units)));
         content.add(shown);
         scrollToTop();
     }
@@ -248,7 +256,7 @@ class HouseRulesView extends StaffScreen implements HasUrlParameter<String>, Has
         head.addClassName("nav-head");
         nav.add(head);
         for (String id : pages) {
-            String title = drafting.rules().sheet(id).map(Sheet::title).orElseGet(() -> HouseCheck.pageTitle(id));
+            String title = drafting.rules().sheet(id).map(sheet -> drafting.words().of(sheet.title())).orElseGet(() -> HouseCheck.pageTitle(id));
             NativeButton link = new NativeButton(title, e -> go(id));
             link.addClassName("nav-link");
             if (id.equals(page)) {

@@ -74,12 +74,12 @@ final class LooksPage extends HousePage {
         }
         Div textures = pills(Headings.column("textures"));
         for (String word : HouseCheck.vocabulary(Trait.TEXTURE)) {
-            textures.add(Controls.pill(Text.or("house.word." + word, word), look.textures().contains(word),
+            textures.add(Controls.pill(Trait.word(word), look.textures().contains(word),
                     () -> set(index, l -> new Look(l.id(), l.title(), l.blurb(), l.palette(), toggled(l.textures(), word), l.finishes()), true)));
         }
         Div finishes = pills(Headings.column("finishes"));
         for (String word : HouseCheck.vocabulary(Trait.FINISH)) {
-            finishes.add(Controls.pill(Text.or("house.word." + word, word), look.finishes().contains(word),
+            finishes.add(Controls.pill(Trait.word(word), look.finishes().contains(word),
                     () -> set(index, l -> new Look(l.id(), l.title(), l.blurb(), l.palette(), l.textures(), toggled(l.finishes(), word)), true)));
         }
         box.add(head, fields, palettes, textures, finishes);

@@ -1,5 +1,6 @@
 package boughwright.ui;
 
+import boughwright.needs.Trait;
 import boughwright.house.Complaint;
 import boughwright.house.HouseCheck;
 import boughwright.house.LengthText;
@@ -60,7 +61,7 @@ final class NumbersPage extends HousePage {
         });
         NativeLabel label = new NativeLabel(HouseCheck.name(number));
         label.setFor(field);
-        Span range = new Span(Text.of("house.range", NumberText.of(number, number.least(), units), NumberText.of(number, number.most(), units)));
+        Span range = new Span(Text.of("house.range", NumberText.said(number, number.least(), units), NumberText.said(number, number.most(), units)));
         range.addClassName("soft");
         Div row = new Div(label, field, range, was);
         row.addClassName("number-row");
@@ -84,7 +85,7 @@ final class NumbersPage extends HousePage {
         pills.addClassNames("choice-row", "chips");
         List<String> held = edits.drafting().rules().words().getOrDefault(list, List.of());
         for (String word : HouseCheck.vocabulary(list.trait())) {
-            pills.add(Controls.pill(Text.or("house.word." + word, word), held.contains(word), () -> edits.page(r -> {
+            pills.add(Controls.pill(Trait.word(word), held.contains(word), () -> edits.page(r -> {
                 List<String> changed = new ArrayList<>(r.words().getOrDefault(list, List.of()));
                 if (!changed.remove(word)) {
                     changed.add(word);

@@ -23,8 +23,6 @@ import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.server.VaadinRequest;
 import com.vaadin.flow.server.VaadinResponse;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -38,7 +36,6 @@ class PeopleView extends StaffScreen implements HasDynamicTitle, BeforeEnterObse
 
     static final String ROUTE = "people";
     private static final int EVENTS = 30;
-    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT).withLocale(Locale.US);
 
     private final People people;
     private final Div notice = new Div();
@@ -177,7 +174,7 @@ class PeopleView extends StaffScreen implements HasDynamicTitle, BeforeEnterObse
         for (Tablet tablet : door().tablets().all()) {
             boolean mine = here.filter(t -> t.id() == tablet.id()).isPresent();
             ListItem item = new ListItem(Controls.words(tablet.name(), "person-name"), Controls.words(Text.of(mine ? "people.tablet.here" : "people.tablet.by",
-                    tablet.enrolledBy(), MOMENT.format(door().events().moment(tablet.enrolledAt()))), "soft"),
+                    tablet.enrolledBy(), Text.moment(door().events().moment(tablet.enrolledAt()))), "soft"),
                     labelled("people.tablet.revoke", tablet.name(), () -> {
                         door().tablets().revoke(tablet.id(), person());
                         if (mine) {
@@ -224,7 +221,7 @@ class PeopleView extends StaffScreen implements HasDynamicTitle, BeforeEnterObse
         list.addClassName("people-events");
         for (PeopleEvent event : door().events().newest(EVENTS)) {
             list.add(new ListItem(Text.of("people.event." + event.kind().name().toLowerCase(Locale.ROOT), event.author(), event.words(),
-                    MOMENT.format(door().events().moment(event.madeAt())))));
+                    Text.moment(door().events().moment(event.madeAt())))));
         }
         return panel(Text.of("people.events"), list);
     }

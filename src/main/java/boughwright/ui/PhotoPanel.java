@@ -1,5 +1,6 @@
 package boughwright.ui;
 
+import boughwright.needs.Trait;
 import boughwright.brief.Word;
 import boughwright.catalogue.Traits.Finish;
 import boughwright.colour.ColourName;
@@ -140,7 +141,7 @@ final class PhotoPanel extends Div {
         Div box = new Div(ShelfPage.soft(hint.reason()));
         finish.ifPresent(f -> {
             NativeButton[] take = new NativeButton[1];
-            take[0] = Controls.pill(Text.of("shelf.photo.finish", Text.or("house.word." + f.word(), f.word())), false, () -> {
+            take[0] = Controls.pill(Text.of("shelf.photo.finish", Trait.word(f.word())), false, () -> {
                 boolean taken = chosen.remove("finish") == null;
                 if (taken) {
                     chosen.put("finish", f.word());

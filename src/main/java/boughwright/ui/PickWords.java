@@ -1,5 +1,6 @@
 package boughwright.ui;
 
+import boughwright.needs.Trait;
 import boughwright.text.Text;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.NativeDetails;
@@ -46,7 +47,7 @@ final class PickWords extends Div {
                 changed.accept(words.size() == this.choices.size() ? List.of() : words);
             }).addEventData("event.target.checked");
             Element row = new Element("label");
-            row.appendChild(box, Element.createText(Text.or("house.word." + choice, choice)));
+            row.appendChild(box, Element.createText(Trait.word(choice)));
             list.getElement().appendChild(row);
         }
         details.setContent(list);
@@ -57,7 +58,7 @@ final class PickWords extends Div {
     private void show() {
         List<String> words = choices.stream().filter(held::contains).toList();
         shown.setText(words.isEmpty() || words.size() == choices.size() ? Text.of("house.any")
-                : String.join(", ", words.stream().map(w -> Text.or("house.word." + w, w)).toList()));
+                : String.join(", ", words.stream().map(w -> Trait.word(w)).toList()));
         long unknown = held.stream().filter(w -> !choices.contains(w)).count();
         if (unknown > 0) {
             shown.setText(String.join(", ", held));

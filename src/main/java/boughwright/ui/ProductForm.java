@@ -1,5 +1,6 @@
 package boughwright.ui;
 
+import boughwright.needs.Trait;
 import boughwright.brief.Word;
 import boughwright.catalogue.CatalogueFault;
 import boughwright.catalogue.Traits.Family;
@@ -109,7 +110,7 @@ final class ProductForm extends Div {
         if (mayBeEmpty || !words.contains(chosen)) {
             options.put("", Text.of("shelf.form.none"));
         }
-        words.forEach(w -> options.put(w, Text.or("house.word." + w, w)));
+        words.forEach(w -> options.put(w, Trait.word(w)));
         return field(column, Controls.select(id(column), Text.of("catalogue.heading." + column), options, chosen, w -> say(column, w)));
     }
 

@@ -1,5 +1,6 @@
 package boughwright.ui;
 
+import boughwright.needs.Trait;
 import boughwright.brief.Look;
 import boughwright.brief.Word;
 import boughwright.catalogue.Product;
@@ -108,7 +109,7 @@ final class ProductsPage extends ShelfPage {
     private <W extends Enum<W> & Word> Div words(String column, Class<W> choices, Optional<W> chosen, BiFunction<ProductSearch, Optional<W>, ProductSearch> with) {
         Map<String, String> options = new LinkedHashMap<>();
         options.put("", Text.of("shelf.any"));
-        Word.words(choices).forEach(w -> options.put(w, Text.or("house.word." + w, w)));
+        Word.words(choices).forEach(w -> options.put(w, Trait.word(w)));
         return Controls.select("shelf-" + column, Text.of("catalogue.heading." + column), options, chosen.map(Word::word).orElse(""),
                 w -> search(with.apply(memory.search(), Word.read(choices, w))));
     }

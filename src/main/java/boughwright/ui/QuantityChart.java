@@ -1,5 +1,6 @@
 package boughwright.ui;
 
+import boughwright.needs.Trait;
 import boughwright.house.Curve;
 import boughwright.measure.Length;
 import boughwright.measure.Units;
@@ -97,13 +98,13 @@ final class QuantityChart extends Div {
         text(LEFT + 6, TOP - 12, "start", counted);
         int[] marks = {3, 6, 9, 12, 15, 18};
         for (int feet : marks) {
-            text(x(feet), BOTTOM + 17, "middle", units == Units.FEET ? feet + " ft" : Length.ofFeet(feet).show(Units.METRES));
+            text(x(feet), BOTTOM + 17, "middle", Length.ofFeet(feet).show(units));
         }
     }
 
     private String number(double value) {
         double shown = share ? value * 100 : value;
-        String plain = Math.abs(shown - Math.rint(shown)) < 1e-9 ? String.valueOf(Math.round(shown)) : String.format(Locale.ROOT, "%.1f", shown);
+        String plain = Text.number(shown, Math.abs(shown - Math.rint(shown)) < 1e-9 ? 0 : 1);
         return share ? plain + " %" : plain;
     }
 
@@ -128,7 +129,7 @@ final class QuantityChart extends Div {
     private void legend(List<Curve> curves) {
         double at = LEFT;
         for (int i = 0; i < curves.size() && !curves.get(i).name().isEmpty(); i++) {
-            String name = Text.or("house.word." + curves.get(i).name(), curves.get(i).name());
+            String name = Trait.word(curves.get(i).name());
             svg.append(String.format(Locale.ROOT, "<circle cx=\"%.1f\" cy=\"256\" r=\"5\" fill=\"%s\"/>", at + 5, COLOURS[i % COLOURS.length]));
             text(at + 15, 260, "start", name);
             at += 34 + 6.6 * name.length();

@@ -1,5 +1,8 @@
 package boughwright.ui;
 
+import java.util.Arrays;
+import boughwright.text.Language;
+import boughwright.measure.Length;
 import boughwright.brief.Abundance;
 import boughwright.brief.Fullness;
 import boughwright.brief.Look;
@@ -101,19 +104,29 @@ final class QuestionPages {
         List<String> heights = answers.units == Units.FEET ? HEIGHTS_FEET : HEIGHTS_METRES;
         for (int i = 0; i < heights.size(); i++) {
             String height = heights.get(i);
-            cards.add(Controls.card(null, height, Text.of("interview.tree.height-words." + HEIGHT_WORDS.get(i)), height.equals(answers.height),
+            cards.add(Controls.card(null, shown(height), Text.of("interview.tree.height-words." + HEIGHT_WORDS.get(i)), same(height, answers.height),
                     () -> answer(() -> answers.height = height)));
         }
         Div sizes = row("");
-        sizes.add(Controls.field("height", Text.of("interview.tree.other"), Text.of("interview.tree.other.example"), answers.height,
+        sizes.add(Controls.field("height", Text.of("interview.tree.other"), Text.of("interview.tree.other.example"), shown(answers.height),
                 v -> answer(() -> answers.height = v)));
         sizes.add(Controls.field("diameter", Text.of("interview.tree.diameter"),
-                answers.diameterRead().map(d -> Text.of("interview.tree.diameter.usual", d.show(answers.units))).orElse(""), answers.diameter,
+                answers.diameterRead().map(d -> Text.of("interview.tree.diameter.usual", d.show(answers.units))).orElse(""), shown(answers.diameter),
                 v -> answer(() -> answers.diameter = v)));
         Div kind = row("");
         kind.add(Controls.pill(Text.of("interview.tree.real"), answers.real, () -> answer(() -> answers.real = !answers.real)));
         kind.add(Controls.pill(Text.of("interview.tree.lit"), answers.lit, () -> answer(() -> answers.lit = !answers.lit)));
         page.add(cards, sizes, kind);
+    }
+
+    /** A length that was written as files know it, or as the kiosk showed it, in the words of the language that is spoken; else as it was typed. */
+    private String shown(String text) {
+        return Length.read(text).filter(l -> Arrays.stream(Language.values()).anyMatch(each -> Text.in(each, () -> l.show(answers.units)).equals(text)))
+                .map(l -> l.show(answers.units)).orElse(text);
+    }
+
+    private static boolean same(String one, String other) {
+        return Length.read(one).equals(Length.read(other));
     }
 
     private void seenFrom(Div page) {
@@ -133,12 +146,12 @@ final class QuestionPages {
     private void room(Div page) {
         Div cards = cards("four");
         for (String ceiling : answers.units == Units.FEET ? CEILINGS_FEET : CEILINGS_METRES) {
-            cards.add(Controls.card(null, ceiling, "", ceiling.equals(answers.ceiling), () -> answer(() -> answers.ceiling = ceiling)));
+            cards.add(Controls.card(null, shown(ceiling), "", same(ceiling, answers.ceiling), () -> answer(() -> answers.ceiling = ceiling)));
         }
         cards.add(Controls.card(null, Text.of("interview.room.unknown"), Text.of("interview.room.unknown.words"), answers.ceiling.isEmpty(),
                 () -> answer(() -> answers.ceiling = "")));
         Div other = row("");
-        other.add(Controls.field("ceiling", Text.of("interview.room.other"), Text.of("interview.room.other.example"), answers.ceiling,
+        other.add(Controls.field("ceiling", Text.of("interview.room.other"), Text.of("interview.room.other.example"), shown(answers.ceiling),
                 v -> answer(() -> answers.ceiling = v)));
         Div heat = row(Text.of("interview.heat"));
         heat.add(Controls.pill(Text.of("interview.heat.no"), !answers.nearHeat, () -> answer(() -> answers.nearHeat = false)));

@@ -101,7 +101,7 @@ final class RehearsalPage extends HousePage {
         List<Subject> subjects = new ArrayList<>();
         consultations.newest(most).forEach(s -> subjects.add(new Subject(s.spoken(), s.brief(), s.adjustments(), s.seed())));
         references.own().forEach(o -> subjects.add(new Subject(o.brief().title(), o.brief().brief(), Adjustments.NONE, Designer.SEED)));
-        References.shipped().forEach(r -> subjects.add(new Subject(r.title(), r.brief(), Adjustments.NONE, Designer.SEED)));
+        References.shipped().forEach(r -> subjects.add(new Subject(References.title(r), r.brief(), Adjustments.NONE, Designer.SEED)));
         return subjects;
     }
 

@@ -49,7 +49,7 @@ final class SheetPage extends HousePage {
         Sheet sheet = edits.drafting().rules().sheet(topic).orElseThrow();
         editing.removeAll();
         tables.clear();
-        editing.add(new H1(sheet.title()), soft(sheet.about()), complaints);
+        editing.add(new H1(edits.drafting().words().of(sheet.title())), soft(edits.drafting().words().of(sheet.about())), complaints);
         for (Grid grid : sheet.grids()) {
             boolean base = grid.name().equals(Grid.BASE);
             GridTable table = new GridTable(sheet, grid, edits.drafting().units(), apart, base ? pointed : 0, new GridTable.Edit() {

@@ -62,7 +62,7 @@ final class StandingPanel extends Div {
             BriefReading reading = new BriefReader(designer.rulebook().choices()).read(brief.brief());
             if (reading instanceof BriefReading.Read read) {
                 designer.ifPossible(read.brief(), Adjustments.NONE, Designer.SEED, patience).ifPresent(proposal -> designer.catalogue().product(sku)
-                        .ifPresent(product -> trees.add(new OnTree(brief.title(), Standing.of(proposal, product, designer)))));
+                        .ifPresent(product -> trees.add(new OnTree(References.title(brief), Standing.of(proposal, product, designer)))));
             }
         }
     }

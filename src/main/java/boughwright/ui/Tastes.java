@@ -58,7 +58,7 @@ final class Tastes extends Div {
         row.addClassNames("choice-row", "chips");
         for (String word : words(trait, null)) {
             Taste taste = Taste.no(trait, word);
-            row.add(Controls.pill(Text.of("tastes.no", word.replace('-', ' ')), proposing.hand().tastes().contains(taste), () -> take(taste)));
+            row.add(Controls.pill(Text.of("tastes.no", trait.said(word)), proposing.hand().tastes().contains(taste), () -> take(taste)));
         }
         return row;
     }
@@ -82,7 +82,7 @@ final class Tastes extends Div {
         colours.addClassNames("choice-row", "chips");
         for (String family : words(Trait.FAMILY, role)) {
             Taste taste = Taste.only(Trait.FAMILY, family, role);
-            colours.add(Controls.pill(family, proposing.hand().tastes().contains(taste), () -> take(taste)));
+            colours.add(Controls.pill(Trait.FAMILY.said(family), proposing.hand().tastes().contains(taste), () -> take(taste)));
         }
     }
 }

@@ -1,0 +1,223 @@
+package boughwright.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boughwright.catalogue.Product;
+import boughwright.publishing.ShopDoor;
+import boughwright.text.Marked;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
+import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.support.ui.ExpectedConditions;
+import org.springframework.beans.factory.annotation.Autowired;
+
+/**
+ * Every screen, the page for the phone and the printed plan with each message between marks: what stands outside of them is a name, a
+ * code or a number, or it was written past the message bundle.
+ */
+class MarkedScreensTest extends StaffedKiosk {
+
+    /** Names and codes that are the same in every language, beside those of products. */
+    private static final List<String> NAMES = List.of("Larkrise & Daughters", "Winter 26", "winter-26", "English", "Deutsch", "Español", "Ada", "USD",
+            "Boughwright", "JSON", "CSV", "XLSX", " mm", "http://localhost", "/at-home/");
+
+    /** All text nodes and everything that a screen reader says or a field shows, but for scripts, styles and what is typed by hand. */
+    private static final String SAID = """
+            const said = [];
+            const look = node => {
+              if (node.nodeType === 3) { said.push(node.textContent); return; }
+              if (node.nodeType !== 1 && node.nodeType !== 11) return;
+              if (['SCRIPT', 'STYLE', 'NOSCRIPT', 'TEMPLATE'].includes(node.tagName)) return;
+              if (node.tagName && node.tagName.toLowerCase().startsWith('vaadin-dev')) return;
+              if (node.getAttribute) for (const name of ['aria-label', 'placeholder', 'title', 'alt', 'aria-description']) {
+                if (node.hasAttribute(name)) said.push('\\n' + node.getAttribute(name) + '\\n');
+              }
+              node.childNodes.forEach(look);
+              said.push('\\n');
+            };
+            look(document.body);
+            said.push('\\n' + document.title);
+            return said.join('');""";
+
+    @Autowired
+    private ShopDoor shop;
+
+    private final List<String> strays = new ArrayList<>();
+
+    @BeforeEach
+    void mark() {
+        shop.designer();
+        Marked.begin();
+    }
+
+    @AfterEach
+    void speakPlainly() {
+        Marked.end();
+    }
+
+    private Set<String> names() {
+        Set<String> names = new TreeSet<>(NAMES);
+        for (Product product : shop.designer().catalogue().products()) {
+            // Where it is told beside a number, a name ends before its size.
+            names.addAll(List.of(product.name(), product.name().replaceAll(",.*", ""), product.sku(), product.gtin(), product.shelf()));
+            if (!product.brand().isEmpty()) {
+                names.add(product.brand());
+            }
+        }
+        return names;
+    }
+
+    private void look(String where, String... also) {
+        // Until nothing is being worked out any more.
+        patience.until(b -> (Boolean) browser.executeScript("return !document.querySelector('.busy')"
+                + " && (!window.Vaadin || !Vaadin.Flow || !Vaadin.Flow.clients || Object.values(Vaadin.Flow.clients).every(c => !c.isActive || !c.isActive()))"));
+        check(where, (String) browser.executeScript(SAID), also);
+    }
+
+    private void check(String where, String said, String... also) {
+        Set<String> names = names();
+        names.addAll(List.of(also));
+        assertThat(said).as(where).contains("‹");
+        Marked.strays(said, names).forEach(stray -> strays.add(where + ": " + stray));
+    }
+
+    private void press(String css) {
+        patience.ignoring(StaleElementReferenceException.class).until(b -> {
+            WebElement found = ExpectedConditions.elementToBeClickable(By.cssSelector(css)).apply(b);
+            if (found != null) {
+                found.click();
+            }
+            return found != null;
+        });
+    }
+
+    private void pressEach(String css, String where, String... also) {
+        int many = browser.findElements(By.cssSelector(css)).size();
+        for (int i = 0; i < many; i++) {
+            int at = i;
+            patience.ignoring(StaleElementReferenceException.class).until(b -> {
+                List<WebElement> all = browser.findElements(By.cssSelector(css));
+                if (at < all.size()) {
+                    browser.executeScript("arguments[0].click()", all.get(at));
+                }
+                return true;
+            });
+            look(where + " " + (i + 1), also);
+        }
+    }
+
+    @Test
+    void every_word_of_the_interview_comes_from_the_bundle() {
+        browser.get(address("/"));
+        patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(".interview .card")));
+        look("interview, without a height");
+        press(".interview .card");
+        for (Question question : Question.values()) {
+            look("interview, " + question);
+            if (question != Question.OWNED) {
+                String heading = browser.findElement(By.tagName("h1")).getText();
+                press("footer .strong");
+                patience.until(ExpectedConditions.not(ExpectedConditions.textToBe(By.tagName("h1"), heading)));
+            }
+        }
+        assertThat(strays).isEmpty();
+    }
+
+    @Test
+    void every_word_of_a_proposal_its_ways_and_its_years_comes_from_the_bundle() throws Exception {
+        String code = kept("{\"tree\": {\"height\": \"9 ft\"}, \"budget\": \"650.00\", \"household\": {\"toddlers\": true}, \"room\": {\"ceiling\": \"9 ft 3 in\", \"nearHeat\": true}, \"owned\": [{\"text\": \"24 matte red 80 mm balls\"}]}");
+        String spoken = code.replace('-', ' ').toUpperCase(java.util.Locale.ROOT);
+        String[] also = {code, spoken, "24 matte red 80 mm balls"};
+        browser.get(address("/plan/" + code));
+        open(spoken, also);
+        patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(".proposal .sides")));
+        pressEach(".sides button", "proposal, side", also);
+        for (String page : List.of("ways", "years")) {
+            browser.get(address("/" + page + "/" + code));
+            patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector("main .picture, main .stage, main svg")));
+            look(page, also);
+        }
+        assertThat(strays).isEmpty();
+    }
+
+    /** A plan opens for whom its code was typed. */
+    private void open(String spoken, String... also) {
+        if (browser.findElements(By.cssSelector(".proposal .sides")).isEmpty() && !browser.findElements(By.id("code")).isEmpty()) {
+            look("a plan's door", also);
+            type("code", spoken);
+            browser.findElement(By.id("code")).sendKeys(org.openqa.selenium.Keys.ENTER);
+        }
+    }
+
+    @Test
+    void every_word_of_a_conflict_comes_from_the_bundle() throws Exception {
+        HttpResponse<String> made = HttpClient.newHttpClient().send(HttpRequest.newBuilder(URI.create(address("/api/proposals")))
+                .header("Content-Type", "application/json").POST(HttpRequest.BodyPublishers.ofString("{\"tree\": {\"height\": \"9 ft\"}, \"budget\": \"60.00\"}")).build(),
+                HttpResponse.BodyHandlers.ofString());
+        String text = new com.fasterxml.jackson.databind.ObjectMapper().readTree(made.body()).path("conflict").findValuesAsText("text").toString();
+        check("conflict", text);
+        assertThat(strays).isEmpty();
+    }
+
+    @Test
+    void every_word_of_the_printed_plan_comes_from_the_bundle() throws Exception {
+        String code = kept("{\"tree\": {\"height\": \"9 ft\"}, \"household\": {\"pets\": true}}");
+        byte[] pdf = HttpClient.newHttpClient().send(HttpRequest.newBuilder(URI.create(address("/api/proposals/" + code + "/plan.pdf"))).build(),
+                HttpResponse.BodyHandlers.ofByteArray()).body();
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            // Names break over lines.
+            check("printed plan", new PDFTextStripper().getText(document).replaceAll("\\s+", " "), code.replace('-', ' ').toUpperCase(java.util.Locale.ROOT), code);
+        }
+        assertThat(strays).isEmpty();
+    }
+
+    @Test
+    void every_word_on_the_phone_comes_from_the_bundle() throws Exception {
+        String code = kept("{\"tree\": {\"height\": \"7 ft 6 in\"}}");
+        String[] also = {code, code.replace('-', ' ').toUpperCase(java.util.Locale.ROOT)};
+        browser.get(address("/at-home/" + code));
+        patience.until(ExpectedConditions.presenceOfElementLocated(By.tagName("h1")));
+        look("at home", also);
+        pressEach("button", "at home, button", also);
+        assertThat(strays).isEmpty();
+    }
+
+    @Test
+    void every_word_of_the_staff_screens_comes_from_the_bundle() {
+        browser.get(address("/house-rules"));
+        patience.until(ExpectedConditions.presenceOfElementLocated(By.id("staff-name")));
+        look("the staff's door");
+        signIn("/house-rules");
+        for (String page : List.of("body-ribbon", "filler-balls", "topper", "variety", "pieces", "ribbon", "colour", "score", "cautions", "looks", "palettes",
+                "rehearsal", "publish", "editions", "references", "compare")) {
+            browser.get(address("/house-rules/" + page));
+            patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(".house-content > *")));
+            look("house rules, " + page);
+        }
+        for (String page : List.of("", "/file", "/done", "/till", "/new", "/of?sku=" + shop.designer().catalogue().products().get(0).sku())) {
+            browser.get(address("/shelf" + page));
+            patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(".house-content > *")));
+            look("shelf" + page);
+        }
+        for (String page : List.of("/people", "/profile", "/staff")) {
+            browser.get(address(page));
+            patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector("main > *")));
+            look(page);
+        }
+        assertThat(strays).isEmpty();
+    }
+}
