@@ -1,5 +1,7 @@
 package boughwright.drawing;
 
+import boughwright.text.Text;
+
 /** What stands round the tree: the ground, the shadow on the floor, trunk and stand, and the ruler. Units are mm. */
 final class Setting {
 

@@ -69,7 +69,7 @@ final class LooksPage extends HousePage {
         fields.addClassName("entry-fields");
         Div palettes = pills(Headings.column("palette"));
         for (Palette palette : edits.drafting().rules().palettes()) {
-            palettes.add(Controls.pill(palette.title(), palette.id().equals(look.palette()),
+            palettes.add(Controls.pill(edits.drafting().words().of(palette.title()), palette.id().equals(look.palette()),
                     () -> set(index, l -> new Look(l.id(), l.title(), l.blurb(), palette.id(), l.textures(), l.finishes()), true)));
         }
         Div textures = pills(Headings.column("textures"));

@@ -174,7 +174,7 @@ class PeopleView extends StaffScreen implements HasDynamicTitle, BeforeEnterObse
         for (Tablet tablet : door().tablets().all()) {
             boolean mine = here.filter(t -> t.id() == tablet.id()).isPresent();
             ListItem item = new ListItem(Controls.words(tablet.name(), "person-name"), Controls.words(Text.of(mine ? "people.tablet.here" : "people.tablet.by",
-                    tablet.enrolledBy(), Text.moment(door().events().moment(tablet.enrolledAt()))), "soft"),
+                    tablet.enrolledBy(), Text.moment(door().events().moment(tablet.enrolledAt()).toLocalDateTime())), "soft"),
                     labelled("people.tablet.revoke", tablet.name(), () -> {
                         door().tablets().revoke(tablet.id(), person());
                         if (mine) {
@@ -221,7 +221,7 @@ class PeopleView extends StaffScreen implements HasDynamicTitle, BeforeEnterObse
         list.addClassName("people-events");
         for (PeopleEvent event : door().events().newest(EVENTS)) {
             list.add(new ListItem(Text.of("people.event." + event.kind().name().toLowerCase(Locale.ROOT), event.author(), event.words(),
-                    Text.moment(door().events().moment(event.madeAt())))));
+                    Text.moment(door().events().moment(event.madeAt()).toLocalDateTime()))));
         }
         return panel(Text.of("people.events"), list);
     }

@@ -61,7 +61,7 @@ final class ProductForm extends Div {
         group("colour", one("family", Word.words(Family.class), false), colour("colour"), colour("second_colour"));
         group("size", typed("width_mm", fixed), typed("length_mm", fixed), typed("pack", fixed), typed("bulbs", fixed), typed("watts", fixed), typed("max_run", fixed));
         group("selling", typed("price", fixed), one("level", Word.words(Level.class), false), typed("stock", fixed), typed("shelf", fixed),
-                several("looks", List.copyOf(looks.keySet()), ""), several("safety", Word.words(Safety.class), "house.word."));
+                several("looks", List.copyOf(looks.keySet()), ""), several("safety", Word.words(Safety.class), ""));
     }
 
     private void group(String name, Component... fields) {
@@ -121,7 +121,7 @@ final class ProductForm extends Div {
         Div pills = new Div();
         pills.addClassName("form-pills");
         for (String word : words) {
-            String title = keys.isEmpty() ? looks.getOrDefault(word, word) : Text.or(keys + word, word);
+            String title = column.equals("looks") ? looks.getOrDefault(word, word) : keys.isEmpty() ? Trait.word(word) : Text.or(keys + word, word);
             NativeButton[] pill = new NativeButton[1];
             pill[0] = Controls.pill(title, held.contains(word), () -> {
                 if (!held.remove(word)) {

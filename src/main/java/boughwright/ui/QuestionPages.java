@@ -104,7 +104,7 @@ final class QuestionPages {
         List<String> heights = answers.units == Units.FEET ? HEIGHTS_FEET : HEIGHTS_METRES;
         for (int i = 0; i < heights.size(); i++) {
             String height = heights.get(i);
-            cards.add(Controls.card(null, shown(height), Text.of("interview.tree.height-words." + HEIGHT_WORDS.get(i)), same(height, answers.height),
+            cards.add(Controls.card(null, said(height), Text.of("interview.tree.height-words." + HEIGHT_WORDS.get(i)), same(height, answers.height),
                     () -> answer(() -> answers.height = height)));
         }
         Div sizes = row("");
@@ -123,6 +123,11 @@ final class QuestionPages {
     private String shown(String text) {
         return Length.read(text).filter(l -> Arrays.stream(Language.values()).anyMatch(each -> Text.in(each, () -> l.show(answers.units)).equals(text)))
                 .map(l -> l.show(answers.units)).orElse(text);
+    }
+
+    /** One of the lengths that are offered. */
+    private String said(String offered) {
+        return Length.read(offered).orElseThrow().show(answers.units);
     }
 
     private static boolean same(String one, String other) {
@@ -146,7 +151,7 @@ final class QuestionPages {
     private void room(Div page) {
         Div cards = cards("four");
         for (String ceiling : answers.units == Units.FEET ? CEILINGS_FEET : CEILINGS_METRES) {
-            cards.add(Controls.card(null, shown(ceiling), "", same(ceiling, answers.ceiling), () -> answer(() -> answers.ceiling = ceiling)));
+            cards.add(Controls.card(null, said(ceiling), "", same(ceiling, answers.ceiling), () -> answer(() -> answers.ceiling = ceiling)));
         }
         cards.add(Controls.card(null, Text.of("interview.room.unknown"), Text.of("interview.room.unknown.words"), answers.ceiling.isEmpty(),
                 () -> answer(() -> answers.ceiling = "")));

@@ -102,6 +102,13 @@ public class Spoken implements VaadinServiceInitListener {
 
     private static void tell(UI ui) {
         ui.setLocale(Language.now().locale());
-        ui.getPage().executeJs("document.documentElement.lang = $0", Language.now().tag());
+        ui.getPage().executeJs("""
+                document.documentElement.lang = $0;
+                const sign = window.Vaadin && window.Vaadin.connectionIndicator;
+                if (sign) {
+                  sign.onlineText = $1;
+                  sign.offlineText = $2;
+                  sign.reconnectingText = $3;
+                }""", Language.now().tag(), Text.of("connection.there"), Text.of("connection.gone"), Text.of("connection.again"));
     }
 }

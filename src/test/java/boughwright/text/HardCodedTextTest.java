@@ -31,8 +31,12 @@ class HardCodedTextTest {
     /** Markup, style and SQL. */
     private static final Pattern MACHINE = Pattern.compile("[<>{}=]|^(?:select|insert|update|delete|order|where) |, sans-serif");
 
+    /** Media queries, class names of the style sheet, programs for the graphics card. */
+    private static final Pattern SCRIPTS = Pattern.compile("^\\(prefers-|^\\(display-mode|^picture step$|(?:uniform|attribute|varying) (?:vec|float)");
+
     private static final Map<String, Set<String>> ALLOWED = Map.of(
             // Names of classes of the style sheet.
+            "ui/InvitingView.java", Set.of("invite-tree shown"),
             "document/CutPages.java", Set.of("part fresh"),
             "document/PickPages.java", Set.of("part fresh", "money strong"),
             "document/StepPages.java", Set.of("places packed"),
@@ -113,7 +117,7 @@ class HardCodedTextTest {
                     while (literal.find()) {
                         String text = literal.group(1) != null ? literal.group(1) : literal.group(2) != null ? literal.group(2) : literal.group(3);
                         String before = bare.substring(Math.max(0, literal.start() - 40), literal.start());
-                        if (TWO_WORDS.matcher(text).find() && !MACHINE.matcher(text).find() && !before.matches("(?s).*(?:Error|console\\.\\w+|querySelector(?:All)?)\\($")) {
+                        if (TWO_WORDS.matcher(text).find() && !MACHINE.matcher(text).find() && !SCRIPTS.matcher(text).find() && !before.matches("(?s).*(?:Error|console\\.\\w+|querySelector(?:All)?)\\($")) {
                             found.add(file.getFileName() + ": " + text);
                         }
                     }

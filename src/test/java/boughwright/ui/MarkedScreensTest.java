@@ -123,6 +123,12 @@ class MarkedScreensTest extends StaffedKiosk {
     @Test
     void every_word_of_the_interview_comes_from_the_bundle() {
         browser.get(address("/"));
+        patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(".inviting h1")));
+        look("the inviting page");
+        browser.get(address("/code"));
+        patience.until(ExpectedConditions.presenceOfElementLocated(By.id("code")));
+        look("the page that asks for a code");
+        browser.get(address("/interview"));
         patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(".interview .card")));
         look("interview, without a height");
         press(".interview .card");
@@ -142,8 +148,7 @@ class MarkedScreensTest extends StaffedKiosk {
         String code = kept("{\"tree\": {\"height\": \"9 ft\"}, \"budget\": \"650.00\", \"household\": {\"toddlers\": true}, \"room\": {\"ceiling\": \"9 ft 3 in\", \"nearHeat\": true}, \"owned\": [{\"text\": \"24 matte red 80 mm balls\"}]}");
         String spoken = code.replace('-', ' ').toUpperCase(java.util.Locale.ROOT);
         String[] also = {code, spoken, "24 matte red 80 mm balls"};
-        browser.get(address("/plan/" + code));
-        open(spoken, also);
+        openByCode(code);
         patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(".proposal .sides")));
         pressEach(".sides button", "proposal, side", also);
         for (String page : List.of("ways", "years")) {
@@ -152,15 +157,6 @@ class MarkedScreensTest extends StaffedKiosk {
             look(page, also);
         }
         assertThat(strays).isEmpty();
-    }
-
-    /** A plan opens for whom its code was typed. */
-    private void open(String spoken, String... also) {
-        if (browser.findElements(By.cssSelector(".proposal .sides")).isEmpty() && !browser.findElements(By.id("code")).isEmpty()) {
-            look("a plan's door", also);
-            type("code", spoken);
-            browser.findElement(By.id("code")).sendKeys(org.openqa.selenium.Keys.ENTER);
-        }
     }
 
     @Test
