@@ -16,10 +16,10 @@ import org.springframework.stereotype.Repository;
  * Safe for several threads and several kiosks on one database.
  */
 @Repository
-class Deeds {
+public class Deeds {
 
     /** A key longer than this is refused. */
-    static final int LONGEST_KEY = 80;
+    public static final int LONGEST_KEY = 80;
 
     private static final Duration REMEMBERED = Duration.ofDays(7);
     private static final int TRIES = 3;
@@ -35,14 +35,14 @@ class Deeds {
     }
 
     /** @param again whether it had been done before, and was not done now */
-    record Done(String answer, boolean again) {
+    public record Done(String answer, boolean again) {
     }
 
     /**
      * Does {@code work} in a transaction, unless something was done under the key before. Of two who come with one key at once, the second
      * waits for the first and has its answer. When {@code work} throws, nothing is done and the key stays free.
      */
-    Done once(String key, Supplier<String> work) {
+    public Done once(String key, Supplier<String> work) {
         if (key.isBlank() || key.length() > LONGEST_KEY) {
             throw new IllegalArgumentException("a key of " + key.length() + " characters");
         }
@@ -68,7 +68,8 @@ class Deeds {
         }
     }
 
-    private Optional<String> answer(String key) {
+    /** What was answered under a key before. */
+    public Optional<String> answer(String key) {
         return database.sql("select answer from deed where id = :id").param("id", key).query(String.class).optional();
     }
 

@@ -361,6 +361,15 @@ public class Holds {
         return done.answer().isEmpty() ? new Collecting.NotHeld() : new Collecting.Collected(hold(code, Integer.parseInt(done.answer())).orElseThrow(), done.again());
     }
 
+    /** Packs that the customer of a consultation has taken home, by SKU; empty when nothing was, or nobody has said so here. */
+    public SortedMap<String, Integer> collected(String code) {
+        SortedMap<String, Integer> packs = new TreeMap<>();
+        database.sql("select sku, sum(collected) as packs from hold_line where code = :code and collected > 0 group by sku").param("code", code).query(row -> {
+            packs.put(row.getString("sku"), row.getInt("packs"));
+        });
+        return packs;
+    }
+
     /** What lay in a bag that nobody collects lies on its shelf again. */
     public void putBack(String code, int number, String sku) {
         database.sql("update hold_line set put_back = true where code = :code and number = :number and sku = :sku").param("code", code)

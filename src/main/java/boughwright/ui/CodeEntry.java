@@ -2,13 +2,12 @@ package boughwright.ui;
 
 import boughwright.consultation.Consultation;
 import boughwright.consultation.Interviews;
-import boughwright.consultation.Reopened;
 import boughwright.consultation.Saved;
-import boughwright.brief.Owned;
-import boughwright.proposal.Bought;
-import boughwright.proposal.Outcome;
 import boughwright.text.Language;
 import boughwright.text.Text;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import com.vaadin.flow.component.Key;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.Div;
@@ -18,6 +17,8 @@ import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.data.value.ValueChangeMode;
 import java.time.Duration;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -25,6 +26,8 @@ import java.util.Optional;
  * this year starts from.
  */
 final class CodeEntry extends Div {
+
+    private static final ObjectMapper JSON = new ObjectMapper();
 
     private final Books books;
     private final Input input = new Input(ValueChangeMode.EAGER);
@@ -124,22 +127,44 @@ final class CodeEntry extends Div {
     }
 
     /**
-     * What was bought by a plan of an earlier year is the customer's own now.
+     * What was bought by a plan of an earlier year is the customer's own now: what they took home, where that is known; else the whole kit as
+     * it was kept then, whatever the shop sells by now. What they had before is theirs still.
      *
      * @return whether there is such a plan
      */
     static boolean take(Books books, String code, Answers answers) {
-        Optional<Outcome.Made> made = books.consultations().reopen(code).map(Reopened::outcome).filter(Outcome.Made.class::isInstance)
-                .map(Outcome.Made.class::cast);
-        made.ifPresent(plan -> {
-            for (Owned owned : Bought.by(plan.proposal())) {
-                owned.described().ifPresentOrElse(d -> {
-                    if (!answers.ownedInWords.contains(d.text())) {
-                        answers.ownedInWords.add(d.text());
-                    }
-                }, () -> answers.owned.put(owned.sku(), owned.quantity()));
-            }
+        Optional<JsonNode> plan = books.consultations().open(code).filter(Saved::fits).map(s -> json(s.proposal()));
+        plan.ifPresent(p -> {
+            Map<String, Integer> collected = books.holds().collected(code);
+            Map<String, Integer> bought = new LinkedHashMap<>();
+            p.path("kit").path("lines").forEach(line -> {
+                String sku = line.path("sku").asText();
+                int pack = line.path("packSize").asInt();
+                if (collected.isEmpty()) {
+                    bought.merge(sku, line.path("packs").asInt() * pack, Integer::sum);
+                } else if (collected.containsKey(sku)) {
+                    bought.put(sku, collected.get(sku) * pack);
+                }
+            });
+            p.path("brief").path("owned").forEach(o -> {
+                if (o.path("text").isMissingNode()) {
+                    bought.merge(o.path("sku").asText(), o.path("quantity").asInt(), Integer::sum);
+                } else if (!answers.ownedInWords.contains(o.path("text").asText())) {
+                    answers.ownedInWords.add(o.path("text").asText());
+                }
+            });
+            bought.values().removeIf(pieces -> pieces <= 0);
+            bought.keySet().removeIf(sku -> books.shop().designer().catalogue().product(sku).isEmpty());
+            answers.owned.putAll(bought);
         });
-        return made.isPresent();
+        return plan.isPresent();
+    }
+
+    private static JsonNode json(String proposal) {
+        try {
+            return JSON.readTree(proposal);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("a kept proposal is JSON", e);
+        }
     }
 }

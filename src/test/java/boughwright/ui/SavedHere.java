@@ -18,6 +18,7 @@ import boughwright.counter.Terms;
 import boughwright.publishing.ShopDoor;
 import boughwright.needs.Adjustments;
 import boughwright.proposal.Outcome;
+import boughwright.proposal.ProposalJson;
 import java.time.LocalDateTime;
 import java.util.HashMap;
 import java.util.Map;
@@ -62,7 +63,7 @@ final class SavedHere {
 
     private Saved keep(String code, int revision, String brief, Outcome outcome) {
         Adjustments adjustments = outcome instanceof Outcome.Made made ? made.proposal().adjustments() : ((Outcome.NoKitFits) outcome).adjustments();
-        Saved saved = new Saved(code, revision, brief, adjustments, 1, outcome instanceof Outcome.Made, "{}", "winter-26", boughwright.text.Language.ENGLISH);
+        Saved saved = new Saved(code, revision, brief, adjustments, 1, outcome instanceof Outcome.Made, outcome instanceof Outcome.Made m ? ProposalJson.text(ProposalJson.of(m.proposal())) : "{}", "winter-26", boughwright.text.Language.ENGLISH);
         byCode.put(code, saved);
         return saved;
     }
