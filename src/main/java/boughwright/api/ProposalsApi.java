@@ -4,6 +4,7 @@ import boughwright.brief.BriefFault;
 import boughwright.consultation.Consultations;
 import boughwright.consultation.Reopened;
 import boughwright.consultation.Saved;
+import boughwright.counter.Deeds;
 import boughwright.publishing.ShopDoor;
 import boughwright.needs.Adjustments;
 import boughwright.proposal.Designer;
@@ -28,6 +29,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 
@@ -41,12 +43,18 @@ class ProposalsApi {
     /** Characters; a brief with all its fields and two hundred owned products has a tenth of it. */
     private static final int LONGEST_BRIEF = 100_000;
 
+    /** Characters of a key under which a call is made once, as in the IETF draft "The Idempotency-Key HTTP Header Field", from memory. */
+    private static final int LONGEST_KEY = 60;
+    private static final String DEED = "proposal ";
+
     private final ShopDoor shop;
     private final Consultations consultations;
+    private final Deeds deeds;
 
-    ProposalsApi(ShopDoor shop, Consultations consultations) {
+    ProposalsApi(ShopDoor shop, Consultations consultations, Deeds deeds) {
         this.shop = shop;
         this.consultations = consultations;
+        this.deeds = deeds;
     }
 
     @Operation(summary = "Make a proposal from a brief and keep it under a code")
@@ -59,10 +67,17 @@ class ProposalsApi {
     @ApiResponse(responseCode = "422", description = "No kit fits; the conflict says which wishes clash and the ways out",
             content = @Content(mediaType = "application/json", schema = @Schema(ref = PROPOSAL)))
     @PostMapping(path = "/api/proposals", consumes = MediaType.APPLICATION_JSON_VALUE)
-    ResponseEntity<?> make(@RequestBody(required = false) String brief) {
+    ResponseEntity<?> make(@RequestBody(required = false) String brief, @RequestHeader(name = "Idempotency-Key", required = false) String key) {
         String text = brief == null ? "" : brief;
+        if (key != null && (key.isBlank() || key.length() > LONGEST_KEY)) {
+            return problem(HttpStatus.BAD_REQUEST, "Idempotency-Key", Text.of("api.bad-key.title"), Text.of("api.bad-key", LONGEST_KEY));
+        }
         if (text.length() > LONGEST_BRIEF) {
             return problem(HttpStatus.PAYLOAD_TOO_LARGE, "brief", Text.of("api.bad-brief.title"), Text.of("api.too-long", LONGEST_BRIEF));
+        }
+        Optional<String> before = Optional.ofNullable(key).flatMap(k -> deeds.answer(DEED + k));
+        if (before.isPresent()) {
+            return made(before.get(), text);
         }
         Outcome outcome = shop.designer().propose(text, Adjustments.NONE, Designer.SEED);
         if (outcome instanceof Outcome.BadBrief bad) {
@@ -73,6 +88,23 @@ class ProposalsApi {
                     .body(ProposalJson.text(ProposalJson.of(none)));
         }
         Saved saved = consultations.begin(text, outcome);
+        if (key != null) {
+            // Of two who send the same at once, both get the one that was remembered first.
+            return made(deeds.once(DEED + key, saved::code).answer(), text);
+        }
+        return created(saved);
+    }
+
+    /** What was made under the same key before; another brief under that key is a mistake of the caller's. */
+    private ResponseEntity<?> made(String code, String brief) {
+        Optional<Saved> first = consultations.open(code, 1);
+        if (first.isEmpty() || !first.get().brief().equals(brief)) {
+            return problem(HttpStatus.UNPROCESSABLE_ENTITY, "Idempotency-Key", Text.of("api.bad-key.title"), Text.of("api.key-of-another"));
+        }
+        return created(first.get());
+    }
+
+    private static ResponseEntity<?> created(Saved saved) {
         return ResponseEntity.created(URI.create("/api/proposals/" + saved.code())).contentType(MediaType.APPLICATION_JSON).body(saved.proposal());
     }
 

@@ -53,6 +53,24 @@ class ProposalsApiTest extends KioskServer {
                 .getSchema(SchemaLocation.of("http://kiosk/schemas/" + name));
     }
 
+    private HttpResponse<String> keyed(String brief, String key) throws IOException, InterruptedException {
+        return client.send(HttpRequest.newBuilder(URI.create(address("/api/proposals"))).header("Content-Type", "application/json").header("Idempotency-Key", key)
+                .POST(HttpRequest.BodyPublishers.ofString(brief)).build(), HttpResponse.BodyHandlers.ofString());
+    }
+
+    @Test
+    void the_same_call_with_the_same_key_is_answered_as_before_and_makes_nothing_new() throws Exception {
+        String brief = "{\"tree\": {\"height\": \"7 ft\"}}";
+        HttpResponse<String> first = keyed(brief, "order-17");
+        HttpResponse<String> again = keyed(brief, "order-17");
+        assertThat(first.statusCode()).isEqualTo(201);
+        assertThat(again.statusCode()).isEqualTo(201);
+        assertThat(again.body()).isEqualTo(first.body());
+        assertThat(keyed(brief, "order-18").body()).isNotEqualTo(first.body());
+        assertThat(keyed("{\"tree\": {\"height\": \"8 ft\"}}", "order-17").statusCode()).isEqualTo(422);
+        assertThat(keyed(brief, "k".repeat(61)).statusCode()).isEqualTo(400);
+    }
+
     @Test
     void a_brief_is_answered_with_201_its_proposal_and_a_code_under_which_it_is_found_again() throws Exception {
         HttpResponse<String> made = post(Files.readString(Path.of("docs/example-brief.json")));
