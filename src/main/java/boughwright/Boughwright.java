@@ -20,6 +20,8 @@ public class Boughwright {
             System.exit(new BackupCommand(System.out, System.err).run(args));
         }
         if (CommandLine.understands(args)) {
+            // Before the first line is logged; the kiosk's own log is Spring's.
+            System.setProperty("logback.configurationFile", "logback-commands.xml");
             System.exit(new CommandLine(System.out, System.err).run(args));
         }
         SpringApplication.run(Boughwright.class, args);

@@ -50,11 +50,18 @@ public final class Designer {
     private final Rulebook rulebook;
     private final Catalogue catalogue;
     private final KitSolver solver;
+    private final ProposalWatch watch;
 
     public Designer(Rulebook rulebook, Catalogue catalogue, KitSolver solver) {
+        this(rulebook, catalogue, solver, ProposalWatch.NONE);
+    }
+
+    /** @param watch is told of each proposal */
+    public Designer(Rulebook rulebook, Catalogue catalogue, KitSolver solver, ProposalWatch watch) {
         this.rulebook = rulebook;
         this.catalogue = catalogue;
         this.solver = solver;
+        this.watch = watch;
     }
 
     public Rulebook rulebook() {
@@ -85,6 +92,13 @@ public final class Designer {
 
     /** @throws java.util.concurrent.CancellationException when {@code patience} is cancelled on the way */
     public Outcome propose(Brief brief, Adjustments adjustments, long seed, Patience patience) {
+        long begun = System.nanoTime();
+        Outcome outcome = worked(brief, adjustments, seed, patience);
+        watch.proposed(System.nanoTime() - begun, outcome);
+        return outcome;
+    }
+
+    private Outcome worked(Brief brief, Adjustments adjustments, long seed, Patience patience) {
         List<BriefFault> faults = unknownOwned(brief);
         if (!faults.isEmpty()) {
             return new Outcome.BadBrief(faults);

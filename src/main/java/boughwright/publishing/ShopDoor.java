@@ -5,6 +5,7 @@ import boughwright.catalogue.CatalogueFault;
 import boughwright.kit.KitSolver;
 import boughwright.needs.Adjustments;
 import boughwright.proposal.Designer;
+import boughwright.proposal.ProposalWatch;
 import boughwright.proposal.Shop;
 import boughwright.rulebook.Edition;
 import boughwright.rulebook.Rulebook;
@@ -60,6 +61,7 @@ public class ShopDoor implements DisposableBean {
 
     private final Editions editions;
     private final Shelf shelf;
+    private final ProposalWatch watch;
     private final Rulebook.Source files;
     private final boolean invented;
     private final CompletableFuture<Void> opened = new CompletableFuture<>();
@@ -72,11 +74,13 @@ public class ShopDoor implements DisposableBean {
         }
     };
     private volatile LiveShop live;
+    private volatile boolean warm;
     private StyleRules rules;
 
-    ShopDoor(@Value("${boughwright.rules}") String folder, @Value("${boughwright.catalogue}") String catalogue, Editions editions, Shelf shelf) {
+    ShopDoor(@Value("${boughwright.rules}") String folder, @Value("${boughwright.catalogue}") String catalogue, Editions editions, Shelf shelf, ProposalWatch watch) {
         this.editions = editions;
         this.shelf = shelf;
+        this.watch = watch;
         this.files = Shop.rules(path(folder));
         this.invented = folder.isBlank() && catalogue.isBlank();
         this.opening = new Thread(() -> open(path(catalogue)), "opening the shop");
@@ -117,6 +121,7 @@ public class ShopDoor implements DisposableBean {
             opened.complete(null);
             // The first kit loads the solver and wakes the compiler; better now than while a customer waits.
             live.designer().propose(SAMPLE, Adjustments.NONE, Designer.SEED);
+            warm = true;
         } catch (NoSuchFileException e) {
             refuse(List.of(Text.of("cli.no-file", e.getFile())));
         } catch (CharacterCodingException e) {
@@ -206,7 +211,7 @@ public class ShopDoor implements DisposableBean {
     }
 
     private Designer designer(Rulebook rulebook) {
-        return new Designer(rulebook, shelf.catalogue(), solver);
+        return new Designer(rulebook, shelf.catalogue(), solver, watch);
     }
 
     /** Whoever asks from now on is served from the shelf as it is now; what is being worked out goes on with what it has. */
@@ -286,7 +291,7 @@ public class ShopDoor implements DisposableBean {
      */
     public Designer designer(String editionId, Map<String, Integer> own) {
         Designer serving = designer(editionId);
-        return own.isEmpty() ? serving : new Designer(serving.rulebook(), shelf.catalogue(own), solver);
+        return own.isEmpty() ? serving : new Designer(serving.rulebook(), shelf.catalogue(own), solver, watch);
     }
 
     /** The designer under the edition of that id; under the live one when there is none of that id or it cannot be opened any more. */
@@ -407,6 +412,11 @@ public class ShopDoor implements DisposableBean {
     /** Whether {@link #designer} would answer at once. */
     public boolean open() {
         return opened.isDone() && !opened.isCompletedExceptionally();
+    }
+
+    /** Whether a first kit has been worked out, so that no customer waits for the solver to be loaded. */
+    public boolean warm() {
+        return warm;
     }
 
     @EventListener

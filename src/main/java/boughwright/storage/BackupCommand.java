@@ -15,7 +15,6 @@ import org.springframework.boot.WebApplicationType;
 import org.springframework.boot.autoconfigure.jdbc.JdbcConnectionDetails;
 import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.context.ConfigurableApplicationContext;
-import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
 import org.springframework.core.env.Environment;
 import org.springframework.jdbc.datasource.DriverManagerDataSource;
@@ -68,7 +67,7 @@ public final class BackupCommand {
         }
     }
 
-    @Configuration(proxyBeanMethods = false)
+    /** No configuration by name, or the kiosk would find it too. */
     @Import(Storage.class)
     static class Setup {
     }

@@ -1,6 +1,7 @@
 package boughwright.publishing;
 
 import boughwright.house.HouseRules;
+import boughwright.proposal.ProposalWatch;
 import boughwright.shelf.ShelfFixture;
 import boughwright.storage.Changes;
 import boughwright.storage.Settling;
@@ -67,7 +68,7 @@ final class OpenShop {
         changes = new Changes(database);
         Transactions transactions = new Transactions(new TransactionTemplate(new DataSourceTransactionManager(source)));
         editions = new Editions(database, transactions, changes, settling, clock);
-        shop = new ShopDoor(rules, "", editions, ShelfFixture.shelf(source, changes, clock));
+        shop = new ShopDoor(rules, "", editions, ShelfFixture.shelf(source, changes, clock), ProposalWatch.NONE);
         drafts = new Drafts(database, transactions, settling, clock);
         references = new References(database, editions);
         publisher = new Publisher(shop, editions, drafts, references);

@@ -35,6 +35,7 @@ public enum Databases {
         HikariConfig pool = new HikariConfig();
         pool.setJdbcUrl(address);
         pool.setUsername(user);
+        pool.setExceptionOverrideClassName(ClosedConnections.class.getName());
         // Every test has a database of its own, and nobody closes the pools.
         pool.setMinimumIdle(0);
         pool.setIdleTimeout(10_000);
