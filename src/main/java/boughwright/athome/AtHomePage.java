@@ -67,6 +67,25 @@ public final class AtHomePage {
                 .replace("{{text}}", escaped(Text.of("athome.sorry"))).replace("{{style}}", resource("page.css"));
     }
 
+    /** The digest by which a content security policy knows the page's one script: {@code sha256-} and Base64. */
+    public static String scriptDigest() {
+        return Script.DIGEST;
+    }
+
+    private static final class Script {
+
+        private static final String DIGEST = digest();
+
+        private static String digest() {
+            try {
+                byte[] digest = java.security.MessageDigest.getInstance("SHA-256").digest(resource("page.js").getBytes(java.nio.charset.StandardCharsets.UTF_8));
+                return "sha256-" + java.util.Base64.getEncoder().encodeToString(digest);
+            } catch (java.security.NoSuchAlgorithmException impossible) {
+                throw new IllegalStateException("every Java knows SHA-256", impossible);
+            }
+        }
+    }
+
     private String write() {
         return resource("page.html")
                 .replace("{{title}}", escaped(Text.of("athome.title", proposal.brief().tree().height().show(proposal.brief().units()))))

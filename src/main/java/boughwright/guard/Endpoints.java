@@ -28,6 +28,7 @@ final class Endpoints {
             open(HttpMethod.POST, "/api/proposals"), open(HttpMethod.GET, "/api/proposals/*"), open(HttpMethod.GET, "/api/proposals/*/*"),
             open(HttpMethod.POST, "/api/proposals/*/changes"), open(HttpMethod.POST, "/api/colours"), open(HttpMethod.GET, "/api/show-trees/*"), open(HttpMethod.GET, "/api/products"),
             open(HttpMethod.GET, "/api/product"), open(HttpMethod.GET, "/api/product/drawing.svg"), open(HttpMethod.GET, "/api/product/photo.jpg"),
+            open(HttpMethod.GET, "/api/show-trees/*"),
             // The till shows its key, which the endpoint itself looks at.
             open(HttpMethod.PUT, "/api/stock"),
             open(HttpMethod.GET, "/at-home/**"), open(HttpMethod.GET, "/schemas/**"), open(HttpMethod.GET, "/lib/**"),

@@ -1,18 +1,32 @@
 package boughwright.guard;
 
 import boughwright.people.Role;
+import boughwright.people.Tablets;
+import boughwright.people.Throttle;
+import boughwright.text.Text;
 import jakarta.servlet.DispatcherType;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
 import java.util.EnumSet;
 import java.util.Set;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.http.HttpMethod;
+import org.springframework.http.HttpStatus;
 import org.springframework.security.config.Customizer;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.AbstractHttpConfigurer;
+import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
 import org.springframework.security.config.http.SessionCreationPolicy;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.authentication.session.NullAuthenticatedSessionStrategy;
+import org.springframework.security.web.header.HeaderWriterFilter;
+import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter.CrossOriginOpenerPolicy;
+import org.springframework.security.web.header.writers.CrossOriginResourcePolicyHeaderWriter.CrossOriginResourcePolicy;
+import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
+import org.springframework.util.AntPathMatcher;
 
 /**
  * The chain of filters before everything.
@@ -24,14 +38,25 @@ import org.springframework.security.web.authentication.session.NullAuthenticated
 @Configuration(proxyBeanMethods = false)
 class Guard {
 
+    private static final AntPathMatcher PATHS = new AntPathMatcher();
+
     @Bean
-    SecurityFilterChain everything(HttpSecurity http) throws Exception {
-        http.securityContext(context -> context.securityContextRepository(new SessionSignIn()))
+    SecurityFilterChain everything(HttpSecurity http, Throttle throttle, Tablets tablets, @Value("${boughwright.limit.work}") int work, @Value("${boughwright.limit.pages}") int pages)
+            throws Exception {
+        http.addFilterBefore(new BrowserRules(), HeaderWriterFilter.class).addFilterAfter(new RateLimits(work, pages, throttle, tablets, System::nanoTime), HeaderWriterFilter.class)
+                .addFilterAfter(new BodyLimits(), RateLimits.class)
+                .headers(headers -> headers.frameOptions(HeadersConfigurer.FrameOptionsConfig::deny)
+                        .referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.NO_REFERRER))
+                        .crossOriginOpenerPolicy(opener -> opener.policy(CrossOriginOpenerPolicy.SAME_ORIGIN))
+                        .crossOriginResourcePolicy(resource -> resource.policy(CrossOriginResourcePolicy.SAME_ORIGIN)))
+                .securityContext(context -> context.securityContextRepository(new SessionSignIn()))
                 .sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.NEVER)
                         // The door gives the session another id itself.
                         .sessionAuthenticationStrategy(new NullAuthenticatedSessionStrategy()))
                 .csrf(AbstractHttpConfigurer::disable)
                 .formLogin(AbstractHttpConfigurer::disable).httpBasic(AbstractHttpConfigurer::disable).logout(AbstractHttpConfigurer::disable)
+                .exceptionHandling(refused -> refused.authenticationEntryPoint((request, response, why) -> refuse(request, response, HttpStatus.UNAUTHORIZED))
+                        .accessDeniedHandler((request, response, why) -> refuse(request, response, HttpStatus.FORBIDDEN)))
                 .requestCache(AbstractHttpConfigurer::disable).anonymous(Customizer.withDefaults())
                 .authorizeHttpRequests(requests -> {
                     requests.dispatcherTypeMatchers(DispatcherType.ERROR, DispatcherType.FORWARD, DispatcherType.ASYNC).permitAll();
@@ -50,5 +75,13 @@ class Guard {
                     requests.anyRequest().permitAll();
                 });
         return http.build();
+    }
+
+    /** What nobody may have is not there; what some may have is refused to others. */
+    private static void refuse(HttpServletRequest request, HttpServletResponse response, HttpStatus status) throws IOException {
+        String path = request.getRequestURI().substring(request.getContextPath().length());
+        boolean known = Endpoints.ALL.stream().anyMatch(e -> !e.roles().isEmpty() && e.method().matches(request.getMethod()) && PATHS.match(e.pattern(), path));
+        HttpStatus told = known ? status : HttpStatus.NOT_FOUND;
+        Problems.answer(response, told, Text.of(known ? "guard.refused.title" : "guard.nothing.title"), Text.of(known ? "guard.refused" : "guard.nothing"));
     }
 }

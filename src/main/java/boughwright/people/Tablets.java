@@ -16,6 +16,9 @@ import org.springframework.stereotype.Component;
 @Component
 public class Tablets {
 
+    /** The name of the cookie that holds a tablet's mark; over https with {@code __Host-} before it. */
+    public static final String COOKIE = "boughwright-tablet";
+
     private static final String COLUMNS = "select id, name, enrolled_at, enrolled_by, seen_at from tablet ";
 
     private final JdbcClient database;

@@ -12,7 +12,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
 /**
- * Pauses after wrong tries, which grow from one to thirty minutes and are forgotten after a day. They are counted in the database, so
+ * Pauses after wrong tries, which grow from one to thirty minutes and are forgotten after a while. They are counted in the database, so
  * that several kiosks on one database count together. A try is counted before it is judged: tries made at once do not slip past the
  * count. No pause is longer than half an hour, so nobody is shut out for ever. Safe for several threads; not within a transaction.
  */
@@ -23,29 +23,34 @@ public class Throttle {
     public enum Kind {
 
         /** A person's secret, from one tablet or from anywhere else. */
-        PERSON(5),
+        PERSON(5, Duration.ofDays(1)),
         /** Anybody's secret, from one tablet. */
-        TABLET(15),
+        TABLET(15, Duration.ofHours(1)),
         /** Anybody's secret, from one address, which a whole shop may share. */
-        ADDRESS(30),
+        ADDRESS(30, Duration.ofHours(1)),
         /** The word that the log shows at first start. */
-        FIRST_WORD(5),
+        FIRST_WORD(5, Duration.ofDays(1)),
         /** The code of a consultation, typed on one tablet or from one address. */
-        CODE(20),
-        /** A private link that does not exist, from one address. */
-        LINK(30);
+        CODE(20, Duration.ofMinutes(15)),
+        /** A code or private link in an address that leads nowhere, from one address. */
+        LINK(30, Duration.ofMinutes(15));
 
         private final int free;
+        private final Duration remembered;
 
-        /** @param free wrong tries after which the first pause begins */
-        Kind(int free) {
+        /**
+         * @param free wrong tries after which the first pause begins
+         * @param remembered how long without another wrong try until they are forgotten
+         */
+        Kind(int free, Duration remembered) {
             this.free = free;
+            this.remembered = remembered;
         }
     }
 
     static final Duration FIRST = Duration.ofMinutes(1);
     static final Duration LONGEST = Duration.ofMinutes(30);
-    static final Duration REMEMBERED = Duration.ofDays(1);
+    private static final Duration REMEMBERED = Duration.ofDays(1);
     private static final int LONGEST_SUBJECT = 100;
 
     private final JdbcClient database;
@@ -57,6 +62,13 @@ public class Throttle {
     }
 
     private record Count(int tries, LocalDateTime lastAt, Optional<LocalDateTime> closedUntil, int version) {
+
+        /** What is left of a pause. */
+        Optional<Duration> pause(LocalDateTime now) {
+            return closedUntil.map(until -> Duration.between(now, until))
+                    // A pause longer than any is what remains of a clock that was set back.
+                    .filter(p -> p.compareTo(Duration.ZERO) > 0 && p.compareTo(LONGEST) <= 0);
+        }
     }
 
     /**
@@ -67,7 +79,7 @@ public class Throttle {
     public Optional<Duration> begin(Kind kind, String subject) {
         String key = key(subject);
         while (true) {
-            LocalDateTime now = LocalDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
+            LocalDateTime now = now();
             Optional<Count> found = count(kind, key);
             if (found.isEmpty()) {
                 if (insert(kind, key, now)) {
@@ -76,17 +88,24 @@ public class Throttle {
                 continue;
             }
             Count count = found.get();
-            Optional<Duration> pause = count.closedUntil().map(until -> Duration.between(now, until))
-                    // A pause longer than any is what remains of a clock that was set back.
-                    .filter(p -> p.compareTo(Duration.ZERO) > 0 && p.compareTo(LONGEST) <= 0);
+            Optional<Duration> pause = count.pause(now);
             if (pause.isPresent()) {
                 return pause;
             }
-            int tries = count.lastAt().isBefore(now.minus(REMEMBERED)) ? 1 : count.tries() + 1;
+            int tries = count.lastAt().isBefore(now.minus(kind.remembered)) ? 1 : count.tries() + 1;
             if (update(kind, key, count, tries, now, pause(kind, tries).map(now::plus))) {
                 return Optional.empty();
             }
         }
+    }
+
+    /** How long to wait, if no try would be allowed now. Nothing is counted: for what is tried once it has turned out to be wrong, with {@link #begin}. */
+    public Optional<Duration> pause(Kind kind, String subject) {
+        return count(kind, key(subject)).flatMap(count -> count.pause(now()));
+    }
+
+    private LocalDateTime now() {
+        return LocalDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
     }
 
     /** The try was right, and what was wrong before does not matter any more. */

@@ -1,5 +1,6 @@
 package boughwright.ui;
 
+import boughwright.people.Tablets;
 import com.vaadin.flow.server.VaadinRequest;
 import com.vaadin.flow.server.VaadinResponse;
 import jakarta.servlet.http.Cookie;
@@ -13,7 +14,6 @@ import java.util.Optional;
  */
 final class TabletCookie {
 
-    static final String NAME = "boughwright-tablet";
     private static final String SECURE = "__Host-";
     /** Browsers keep no cookie longer. */
     private static final Duration KEPT = Duration.ofDays(400);
@@ -22,7 +22,7 @@ final class TabletCookie {
     }
 
     private static String name(VaadinRequest request) {
-        return (request.isSecure() ? SECURE : "") + NAME;
+        return (request.isSecure() ? SECURE : "") + Tablets.COOKIE;
     }
 
     /** The mark that the browser shows. */

@@ -12,6 +12,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,6 +21,8 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
@@ -38,10 +41,14 @@ abstract class BrowsedKiosk extends KioskServer {
         patience = new WebDriverWait(browser, Duration.ofSeconds(60));
     }
 
+    /** Whatever a test does, the browser must never have been kept from something that a page needs. */
     @AfterEach
     void quitBrowser() {
         if (browser != null) {
+            List<String> refused = browser.manage().logs().get(LogType.BROWSER).getAll().stream().map(LogEntry::getMessage)
+                    .filter(m -> m.contains("Content Security Policy") || m.contains("Cross-Origin") || m.contains("ermissions policy")).toList();
             browser.quit();
+            assertThat(refused).as("what the browser refused").isEmpty();
         }
     }
 

@@ -6,10 +6,12 @@ import com.vaadin.flow.component.html.Main;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
+import com.vaadin.flow.server.auth.AnonymousAllowed;
 import java.util.Arrays;
 import java.util.concurrent.atomic.AtomicReference;
 
 /** Three places for files and what has arrived there; for the test in the browser alone. */
+@AnonymousAllowed
 @Route("test/file-drop")
 @PageTitle("Files")
 class FileDropPage extends Screen {
