@@ -79,7 +79,12 @@ class KioskPage implements VaadinServiceInitListener {
         done.setPath("/");
         done.setMaxAge(0);
         response.addCookie(done);
-        session.getSession().invalidate();
+        session.lock();
+        try {
+            session.getSession().invalidate();
+        } finally {
+            session.unlock();
+        }
         ((VaadinServletResponse) response).sendRedirect(request.getContextPath() + "/");
         return true;
     }
