@@ -93,6 +93,7 @@ async function reachable() {
 async function wipe() {
   if (wiping) return;
   wiping = true;
+  window.name = '';
   const words = page()?.words ?? {};
   document.cookie = `boughwright-wiped=1; path=/; max-age=604800; SameSite=Strict${location.protocol === 'https:' ? '; Secure' : ''}`;
   opened.forEach(other => other.close());
@@ -253,7 +254,11 @@ addEventListener('offline', look);
 const listening = setInterval(() => {
   if (state()?.addStateChangeListener) {
     clearInterval(listening);
-    state().addStateChangeListener(look);
+    state().addStateChangeListener((before, now) => {
+      look();
+      // All that was sent has been answered.
+      if (now === 'connected') answered();
+    });
   }
 }, 100);
 
@@ -282,3 +287,101 @@ setInterval(() => {
   if (!next.src) next.src = next.dataset.src;
   next.decode().then(show, () => { });
 }, CHANGE_EVERY);
+
+// ---- The keyboard's place. An answer draws its page anew; whoever goes by keys, or is read to, stays where they were, and hears the new
+// heading when the page has become another one.
+
+const FOCUSABLE = 'button, a[href], input, select, textarea, summary, [tabindex]';
+let place = null;
+
+function signature(at) {
+  return at.id ? `#${at.id}` : `${at.tagName} ${at.getAttribute('aria-label') ?? at.textContent.trim()}`;
+}
+
+const alike = sign => sign.startsWith('#') ? [document.getElementById(sign.slice(1))].filter(Boolean)
+    : [...document.querySelectorAll(FOCUSABLE)].filter(other => signature(other) === sign);
+
+document.addEventListener('focusin', event => {
+  const at = event.target;
+  if (!at.closest?.('.screen') || at.closest('.house')) {
+    place = null;
+    return;
+  }
+  const sign = signature(at);
+  place = { at, sign, nth: Math.max(0, alike(sign).indexOf(at)), classes: at.className, heading: document.querySelector('.screen h1')?.textContent };
+});
+
+new MutationObserver(() => {
+  if (!place || wiping || document.querySelector('dialog:modal')) return;
+  const heading = document.querySelector('.screen h1');
+  const here = document.activeElement;
+  if (!heading || here !== document.body && here !== place.at) return;
+  const another = heading.textContent !== place.heading;
+  if (!another && place.at.isConnected) return;
+  const found = alike(place.sign);
+  const again = another ? null : found[place.nth] ?? found[0];
+  if (again) {
+    again.focus({ preventScroll: true });
+    return;
+  }
+  // Another page, or what was touched is gone, as a piece that was taken out.
+  place = null;
+  heading.tabIndex = -1;
+  heading.focus({ preventScroll: true });
+}).observe(document.body, { childList: true, subtree: true, characterData: true });
+
+// ---- What was touched and not yet answered outlives a page that is loaded anew, as it is when the kiosk itself was started anew meanwhile. It is kept in
+// the window's name, which ends with the window and with the wipe.
+
+const UNDER_WAY = 'boughwright ';
+let underWay = [];
+
+const remember = what => {
+  underWay.push({ ...what, heading: document.querySelector('.screen h1')?.textContent });
+  window.name = UNDER_WAY + JSON.stringify(underWay);
+};
+
+/** A while after the answer: that the session is gone is an answer too, and the page is loaded anew at once. */
+const answered = () => {
+  const done = underWay.length;
+  setTimeout(() => {
+    underWay = underWay.slice(done);
+    window.name = underWay.length ? UNDER_WAY + JSON.stringify(underWay) : '';
+  }, 1500);
+};
+
+const customers = at => at?.closest?.('.screen:not(.house)') && !at.closest('dialog') && page()?.customer;
+
+document.addEventListener('click', event => {
+  const at = event.target.closest?.('button');
+  if (!customers(at) || !event.isTrusted || at.matches('[data-finish], [data-full-screen]')) return;
+  const sign = signature(at);
+  remember({ sign, nth: Math.max(0, alike(sign).indexOf(at)), pressed: at.getAttribute('aria-pressed') });
+}, { capture: true });
+
+document.addEventListener('change', event => {
+  const at = event.target;
+  if (customers(at) && event.isTrusted && at.id && at.matches('input:not([type=file]), select')) remember({ sign: `#${at.id}`, nth: 0, value: at.value });
+}, { capture: true });
+
+/** Touches again what had not arrived, one after the other, as long as the page is the one on which it was touched. */
+async function again(touches) {
+  for (const touch of touches) {
+    for (let i = 0; i < 100 && (state()?.state !== 'connected' || !document.querySelector('.screen h1')); i++) await wait(100);
+    const at = alike(touch.sign)[touch.nth];
+    if (!at || document.querySelector('.screen h1')?.textContent !== touch.heading || wiping) break;
+    if (touch.value !== undefined) {
+      if (at.value !== touch.value) {
+        at.value = touch.value;
+        at.dispatchEvent(new Event('change', { bubbles: true }));
+      }
+    } else if (touch.pressed === null || at.getAttribute('aria-pressed') === touch.pressed) at.click();
+    await wait(50);
+  }
+}
+
+if (window.name.startsWith(UNDER_WAY)) {
+  const touches = JSON.parse(window.name.slice(UNDER_WAY.length));
+  window.name = '';
+  again(touches);
+}
