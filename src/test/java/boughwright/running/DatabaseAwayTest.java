@@ -40,6 +40,10 @@ class DatabaseAwayTest {
                 .timeout(Duration.ofSeconds(60)).POST(HttpRequest.BodyPublishers.ofString("{\"tree\": {\"height\": \"7 ft\"}}")).build(), HttpResponse.BodyHandlers.ofString());
     }
 
+    private static int card(Tablet tablet) {
+        return tablet.buttons().stream().filter(b -> tablet.is(b, "card")).findFirst().orElseThrow();
+    }
+
     @Test
     void while_it_is_away_the_kiosk_says_so_and_when_it_is_back_everything_goes_on() throws Exception {
         int port;
@@ -55,7 +59,17 @@ class DatabaseAwayTest {
             assertThat(made.statusCode()).isEqualTo(201);
             String code = made.headers().firstValue("Location").orElseThrow();
 
+            Tablet tablet = new Tablet("http://127.0.0.1:" + kiosk);
+            tablet.open("");
+            tablet.press(t -> t.equals("Begin"));
+            tablet.press(card(tablet));
+            tablet.press(t -> t.startsWith("Next"));
+
             server.close();
+            tablet.press(card(tablet));
+            assertThat(tablet.words()).as("the screen that is open").contains("cannot be reached at the moment").contains("Where will it be seen from?");
+            tablet.open("interview");
+            assertThat(tablet.words()).as("a screen that is opened").contains("cannot be reached at the moment").contains("Try again");
             long begun = System.nanoTime();
             HttpResponse<String> refused = propose();
             assertThat(Duration.ofNanos(System.nanoTime() - begun)).as("told soon").isLessThan(Duration.ofSeconds(20));
@@ -75,6 +89,8 @@ class DatabaseAwayTest {
             assertThat(propose().statusCode()).isEqualTo(201);
             assertThat(ask(code).body()).as("what was kept before").isEqualTo(made.body());
             assertThat(ask("/actuator/health/readiness").statusCode()).isEqualTo(200);
+            tablet.open("interview");
+            assertThat(tablet.words()).as("the interview goes on where it was").contains("Where will it be seen from?").doesNotContain("cannot be reached");
             System.out.println("served again " + Duration.ofNanos(System.nanoTime() - begun).toMillis() + " ms after the database was back");
         } finally {
             server.close();
