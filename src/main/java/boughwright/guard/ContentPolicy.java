@@ -35,7 +35,7 @@ final class ContentPolicy {
                 "script-src", "'nonce-" + nonce + "' 'strict-dynamic' 'unsafe-eval'",
                 // Vaadin's components write style elements while they run, which no nonce reaches.
                 "style-src", SELF + " " + INLINE,
-                "img-src", SELF + " data: blob:", "font-src", SELF + " data:", "connect-src", SELF, "worker-src", NONE, "manifest-src", SELF));
+                "img-src", String.join(" ", SELF, "data:", "blob:"), "font-src", SELF + " data:", "connect-src", SELF, "worker-src", NONE, "manifest-src", SELF));
     }
 
     private static String policy(Map<String, String> allowed) {

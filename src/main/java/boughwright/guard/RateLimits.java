@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.LongSupplier;
+import org.springframework.dao.DataAccessException;
 import org.springframework.http.HttpStatus;
 import org.springframework.web.filter.OncePerRequestFilter;
 
@@ -61,7 +62,7 @@ final class RateLimits extends OncePerRequestFilter {
         Optional<Duration> pause = take(kind.get(), address);
         boolean coded = path.startsWith("/api/proposals/") || path.startsWith("/at-home/") && !path.equals("/at-home/worker.js");
         if (pause.isEmpty() && coded) {
-            pause = throttle.pause(Throttle.Kind.LINK, address).filter(p -> !enrolled(request));
+            pause = guessing(address, request);
         }
         if (pause.isPresent()) {
             Problems.tooMany(response, pause.get());
@@ -69,7 +70,24 @@ final class RateLimits extends OncePerRequestFilter {
         }
         chain.doFilter(request, response);
         if (coded && response.getStatus() == HttpStatus.NOT_FOUND.value()) {
+            guessed(address);
+        }
+    }
+
+    /** While the database is away there is nothing to guess, and what was asked for says so better. */
+    private Optional<Duration> guessing(String address, HttpServletRequest request) {
+        try {
+            return throttle.pause(Throttle.Kind.LINK, address).filter(p -> !enrolled(request));
+        } catch (DataAccessException away) {
+            return Optional.empty();
+        }
+    }
+
+    private void guessed(String address) {
+        try {
             throttle.begin(Throttle.Kind.LINK, address);
+        } catch (DataAccessException away) {
+            // It could not even be looked up.
         }
     }
 

@@ -3,6 +3,7 @@ package boughwright.people;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import org.springframework.dao.DataAccessException;
 
 /**
  * Somebody who has signed in, for as long as nothing ends it: too long without a touch, half a day, a change of their rights or secrets,
@@ -47,9 +48,13 @@ public final class SignedIn {
     public synchronized Optional<Person> person() {
         Instant now = people.now();
         if (person.isPresent() && over(sure, SURE, now)) {
-            person = people.still(id, stamp, tablet);
-            lock = people.lockAfter(tablet.isPresent());
-            sure = now;
+            try {
+                person = people.still(id, stamp, tablet);
+                lock = people.lockAfter(tablet.isPresent());
+                sure = now;
+            } catch (DataAccessException away) {
+                // While the database is away nothing can be changed with these rights either; they are looked up when it is back.
+            }
         }
         if (over(seen, lock, now) || over(since, LONGEST, now)) {
             person = Optional.empty();

@@ -179,6 +179,7 @@ class PeopleView extends StaffScreen implements HasDynamicTitle, BeforeEnterObse
                         door().tablets().revoke(tablet.id(), person());
                         if (mine) {
                             TabletCookie.takeAway(VaadinRequest.getCurrent(), VaadinResponse.getCurrent());
+                            again();
                         }
                         tell(Text.of("people.tablet.revoked", tablet.name()), true);
                     }));
@@ -195,13 +196,18 @@ class PeopleView extends StaffScreen implements HasDynamicTitle, BeforeEnterObse
         return section;
     }
 
+    /** The browser shows its mark, or shows it no more, from the next request on. */
+    private void again() {
+        getUI().ifPresent(ui -> ui.getPage().reload());
+    }
+
     private void enrol(String name) {
         if (name.isEmpty() || name.length() > People.LONGEST_NAME) {
             tell(Text.of("people.tablet.no-name", People.LONGEST_NAME), false);
             return;
         }
         TabletCookie.give(VaadinRequest.getCurrent(), VaadinResponse.getCurrent(), door().tablets().enrol(name, person()));
-        tell(Text.of("people.tablet.enrolled", name), true);
+        again();
     }
 
     private Section locking() {

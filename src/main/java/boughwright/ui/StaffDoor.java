@@ -7,6 +7,7 @@ import boughwright.people.Tablets;
 import boughwright.publishing.ShopDoor;
 import com.vaadin.flow.server.VaadinRequest;
 import com.vaadin.flow.spring.annotation.SpringComponent;
+import java.util.Optional;
 
 /** What the door of the screens for staff asks and tells. */
 @SpringComponent
@@ -41,9 +42,12 @@ final class StaffDoor {
         return shop.demo();
     }
 
-    /** Where the present request comes from. */
+    /** Where the present request comes from; nowhere known while none is answered. */
     Place place() {
         VaadinRequest request = VaadinRequest.getCurrent();
+        if (request == null) {
+            return new Place(Optional.empty(), "");
+        }
         return new Place(TabletCookie.of(request).flatMap(tablets::of), request.getRemoteAddr());
     }
 }

@@ -36,7 +36,7 @@ class StaffView extends StaffScreen implements HasDynamicTitle, BeforeEnterObser
     @Override
     void opened(String name) {
         Div places = new Div();
-        places.addClassNames("cards", "places");
+        places.addClassNames("cards", "staff-places");
         for (StaffPlace place : StaffPlace.values()) {
             if (person().role().isOneOf(place.roles())) {
                 Anchor card = new Anchor(place.route());
