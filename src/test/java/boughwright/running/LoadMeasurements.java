@@ -26,6 +26,8 @@ public final class LoadMeasurements {
     private static final int TABLETS = Integer.getInteger("tablets", 200);
     private static final int SECONDS = Integer.getInteger("seconds", 120);
     private static final long EVERY = 3_000;
+    /** About as long as one takes to the tree: customers do not all come at once, so each begins at some moment of it. */
+    private static final long RAMP = 57_000;
 
     private final List<Long> steps = Collections.synchronizedList(new ArrayList<>());
     private final List<Long> proposals = Collections.synchronizedList(new ArrayList<>());
@@ -92,13 +94,14 @@ public final class LoadMeasurements {
             guests.add(guest);
         }
         long inviting = heap(watched, pid);
+        // In sessions of their own, beside those that show the inviting page.
         for (Guest guest : guests) {
             begin(guest, address);
             step(guest, address);
         }
         long asking = heap(watched, pid);
         System.out.printf("heap: %d MB without guests; a session that shows the inviting page keeps %d kB, one in the interview %d kB%n", before >> 20,
-                (inviting - before) / TABLETS >> 10, (asking - before) / TABLETS >> 10);
+                (inviting - before) / TABLETS >> 10, (asking - inviting) / TABLETS >> 10);
         steps.clear();
 
         ScheduledExecutorService clock = Executors.newScheduledThreadPool(Math.min(TABLETS, 64));
@@ -110,8 +113,13 @@ public final class LoadMeasurements {
                 if (System.nanoTime() - begun > EVERY * 1_000_000) {
                     late.incrementAndGet();
                 }
-            }, EVERY * i / guests.size(), EVERY, TimeUnit.MILLISECONDS);
+            }, random.nextLong(RAMP), EVERY, TimeUnit.MILLISECONDS);
         }
+        Thread.sleep(RAMP);
+        steps.clear();
+        proposals.clear();
+        errors.clear();
+        late.set(0);
         long most = 0;
         for (int i = 0; i < SECONDS / 10; i++) {
             Thread.sleep(10_000);
