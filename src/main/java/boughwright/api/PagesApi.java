@@ -80,8 +80,8 @@ class PagesApi {
     @Operation(summary = "The dressed tree of a kept proposal as a scene to turn, in metres")
     @ApiResponse(responseCode = "200", description = "The scene", content = @Content(mediaType = "application/json"))
     @GetMapping("/api/proposals/{code}/scene.json")
-    ResponseEntity<?> scene(@PathVariable String code) {
-        return kept.page(code, MediaType.APPLICATION_JSON, (saved, p) -> SceneJson.of(p));
+    ResponseEntity<?> scene(@PathVariable String code, @RequestParam(required = false) String units) {
+        return kept.page(code, MediaType.APPLICATION_JSON, units, (saved, p) -> SceneJson.of(p));
     }
 
     @Operation(summary = "How the kit of a kept proposal keeps to its palette, and how their colours stand to one another")

@@ -9,6 +9,7 @@ import boughwright.needs.Layer;
 import boughwright.plan.HowTo;
 import boughwright.plan.Step;
 import boughwright.proposal.Proposal;
+import boughwright.text.Language;
 import boughwright.text.Text;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -63,7 +64,7 @@ public final class AtHomePage {
 
     /** In place of a plan that is not there, or not any more. */
     public static String sorry() {
-        return resource("sorry.html").replace("{{brand}}", escaped(Text.of("brand"))).replace("{{title}}", escaped(Text.of("athome.sorry.title")))
+        return resource("sorry.html").replace("{{lang}}", Language.now().tag()).replace("{{brand}}", escaped(Text.of("brand"))).replace("{{title}}", escaped(Text.of("athome.sorry.title")))
                 .replace("{{text}}", escaped(Text.of("athome.sorry"))).replace("{{style}}", resource("page.css"));
     }
 
@@ -89,6 +90,7 @@ public final class AtHomePage {
     private String write() {
         return resource("page.html")
                 .replace("{{title}}", escaped(Text.of("athome.title", proposal.brief().tree().height().show(proposal.brief().units()))))
+                .replace("{{lang}}", Language.now().tag())
                 .replace("{{shop}}", escaped(proposal.edition().shop()))
                 .replace("{{brand}}", escaped(Text.of("brand")))
                 .replace("{{code}}", escaped(spoken))

@@ -1,6 +1,7 @@
 package boughwright.document;
 
 import boughwright.proposal.Proposal;
+import boughwright.text.Language;
 import boughwright.text.Text;
 import java.util.Optional;
 import org.w3c.dom.Document;
@@ -13,7 +14,7 @@ final class PlanPages {
     private final Paper paper;
     private final Optional<String> code;
     private final Optional<String> atHome;
-    private final Html html = new Html("en");
+    private final Html html = new Html(Language.now().tag());
 
     /** @param aspect the picture's width over its height */
     PlanPages(Proposal proposal, double aspect, Paper paper, Optional<String> code, Optional<String> atHome) {

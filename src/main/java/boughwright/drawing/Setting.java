@@ -92,7 +92,7 @@ final class Setting {
             if (i == 0) {
                 svg.text(foot);
             } else if (ruler == Ruler.FEET) {
-                svg.text(Text.of("drawing.ruler.feet", Integer.toString(i)));
+                svg.text(Text.of("drawing.ruler.feet", i));
             } else {
                 svg.text(Text.of("length.metres", Text.number(i / 2.0, i % 2)));
             }

@@ -51,6 +51,9 @@ final class FilePage extends ShelfPage {
     private volatile Opening opening;
     private AtomicBoolean stopped = new AtomicBoolean();
     private boolean keepOthers;
+    private final H1 title = new H1();
+    /** Shows where things stand once more. */
+    private Runnable again;
 
     FilePage(ShelfDesk desk, ShopDoor shop, Shelf shelf, FileMappings mappings) {
         super("file-page");
@@ -58,12 +61,21 @@ final class FilePage extends ShelfPage {
         this.shop = shop;
         this.shelf = shelf;
         this.mappings = mappings;
-        add(new H1(Text.of("shelf.page.file")), body);
-        start();
+        add(title, body);
+        again = this::start;
+        retell();
+    }
+
+    @Override
+    boolean retell() {
+        title.setText(Text.of("shelf.page.file"));
+        again.run();
+        return true;
     }
 
     /** What kind of file, and the file. */
     private void start() {
+        again = this::start;
         body.removeAll();
         Div kinds = new Div();
         kinds.addClassName("choice-row");
@@ -117,10 +129,16 @@ final class FilePage extends ShelfPage {
 
     /** Which column is which. */
     private void match(IntakeFile file) {
+        match(file, Optional.empty());
+    }
+
+    /** @param chosen what was chosen by hand on this page already */
+    private void match(IntakeFile file, Optional<Mapping> chosen) {
         Optional<Mapping> remembered = mappings.of(file.headings());
         List<ColumnGuess> guesses = ColumnGuess.of(file, kind);
-        Mapping mapping = remembered.orElseGet(() -> Mapping.of(guesses));
+        Mapping mapping = chosen.or(() -> remembered).orElseGet(() -> Mapping.of(guesses));
         ColumnTable table = new ColumnTable(file, kind, guesses, mapping);
+        again = () -> match(file, Optional.of(table.mapping()));
         Div rows = new Div(new FilePreview(file));
         body.removeAll();
         body.add(new H2(file.name()));
@@ -145,6 +163,7 @@ final class FilePage extends ShelfPage {
         Delivery[] delivery = new Delivery[1];
         Going going = new Going(Text.of("shelf.file.reading", file.name()));
         stopped = going.stopped();
+        again = () -> { };
         later.run(patience -> delivery[0] = Intake.read(file, kind, mapping, looks, currency, going::at), () -> {
             body.removeAll();
             body.add(going);
@@ -166,6 +185,8 @@ final class FilePage extends ShelfPage {
 
     /** What the file holds, what it would do, and the two ways on. */
     private void result(IntakeFile file, Delivery.Read read) {
+        // What is wrong with its rows is told while it is read.
+        again = () -> mappings.of(file.headings()).ifPresentOrElse(mapping -> check(file, mapping), () -> match(file));
         body.removeAll();
         body.add(new H2(file.name()), new DeliveryPanel(file, read, shelf, keepOthers, keep -> {
             keepOthers = keep;
@@ -180,6 +201,7 @@ final class FilePage extends ShelfPage {
         }
         Shelf.Outcome[] outcome = new Shelf.Outcome[1];
         String author = desk.author();
+        again = () -> { };
         later.run(patience -> outcome[0] = shelf.bring(read, keepOthers, goodOnly, file.name(), author), () -> {
             body.removeAll();
             body.add(soft(Text.of("shelf.file.bringing")));

@@ -79,7 +79,7 @@ final class GridTable extends Div {
     private String columns() {
         StringBuilder columns = new StringBuilder("1.6rem ");
         if (grid.byHeight()) {
-            columns.append("minmax(7rem, 1fr) minmax(7rem, 1fr) ");
+            columns.append("minmax(8.8rem, 1.2fr) minmax(8.8rem, 1.2fr) ");
         }
         told.forEach(c -> columns.append("minmax(5rem, 1fr) "));
         grid.results().forEach(r -> columns.append(r.kind() == Result.Kind.NUMBER ? "minmax(4.6rem, .8fr) " : "minmax(6rem, 1fr) "));

@@ -24,7 +24,7 @@ final class HomePanel extends Section {
         addClassName("panel");
         getElement().setAttribute("aria-label", Text.of("counter.home"));
         add(new H2(Text.of("counter.home")));
-        String pdf = "api/proposals/" + entry.code() + "/plan.pdf?paper=";
+        String pdf = "api/proposals/" + entry.code() + "/plan.pdf?" + Addresses.told(proposal.brief().units()) + "&paper=";
         add(CasePage.actions(print(pdf + "letter", "counter.print.letter"), print(pdf + "a4", "counter.print.a4")));
         Optional<Links.Link> link = desk.links().known(entry.code());
         if (link.isPresent()) {

@@ -214,7 +214,7 @@ class ProposalView extends PlanScreen {
         Span proof = Controls.words(words, "soft");
         proof.addClassName("wide-only");
         money.add(proof);
-        Anchor print = new Anchor("api/proposals/" + proposing().saved().code() + "/plan.pdf", Text.of("proposal.print"));
+        Anchor print = new Anchor("api/proposals/" + proposing().saved().code() + "/plan.pdf?" + Addresses.told(proposing().units()), Text.of("proposal.print"));
         print.setTarget(AnchorTarget.BLANK);
         print.addClassNames("button", "strong");
         NativeButton change = Controls.button(Text.of("proposal.side.change"), "quiet", () -> turnTo(Side.CHANGE));

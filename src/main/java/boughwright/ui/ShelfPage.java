@@ -18,6 +18,11 @@ abstract class ShelfPage extends Div {
         return paragraph;
     }
 
+    /** Says everything again in the language that is spoken now, with what was typed and brought. @return false when the page is made anew instead */
+    boolean retell() {
+        return false;
+    }
+
     /** Stops what is still being worked out for this page, and lets go of its files. */
     void leave() {
     }

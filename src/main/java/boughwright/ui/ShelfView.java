@@ -47,6 +47,7 @@ class ShelfView extends StaffScreen implements HasUrlParameter<String>, HasDynam
     private final Span state = new Span();
     private final ProductTable.Memory memory = new ProductTable.Memory();
     private ShelfPage shown;
+    private boolean retelling;
     private String page = PRODUCTS;
     private String sku = "";
     private String author = "";
@@ -93,7 +94,19 @@ class ShelfView extends StaffScreen implements HasUrlParameter<String>, HasDynam
         draw();
     }
 
+    @Override
+    void languageChanged() {
+        retelling = true;
+        super.languageChanged();
+        retelling = false;
+    }
+
     private void draw() {
+        if (retelling && shown != null && shown.retell()) {
+            state.setText(Text.of("shelf.state", shelf.onSale().size()));
+            drawNav();
+            return;
+        }
         if (shown != null) {
             shown.leave();
         }

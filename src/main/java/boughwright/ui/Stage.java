@@ -138,7 +138,7 @@ final class Stage extends Div {
     private void draw() {
         picture.getElement().executeJs("window.boughwright?.still(this)");
         if (turning) {
-            picture.getElement().executeJs("window.boughwright.turn(this, $0, $1, $2, $3)", "api/proposals/" + code + "/scene.json", turnWords(), evening,
+            picture.getElement().executeJs("window.boughwright.turn(this, $0, $1, $2, $3)", "api/proposals/" + code + "/scene.json?" + Addresses.told(proposal.brief().units()), turnWords(), evening,
                     hiddenWords());
         } else {
             picture.getElement().setProperty("innerHTML", pictures.onScreen(view, evening));
