@@ -82,7 +82,7 @@ class LanguagesApiTest extends KioskServer {
         String code = made("").get("code").asText();
         try (PDDocument plan = Loader.loadPDF(get("/api/proposals/" + code + "/plan.pdf?language=de&units=metres", "").body())) {
             assertThat(plan.getDocumentCatalog().getLanguage()).isEqualTo("de");
-            assertThat(new PDFTextStripper().getText(plan)).contains("2,29 m").doesNotContain("7 ft 6 in").doesNotContain("7 Fuß 6");
+            assertThat(new PDFTextStripper().getText(plan).replace('\u00a0', ' ')).contains("2,29 m").doesNotContain("7 ft 6 in").doesNotContain("7 Fuß 6");
         }
         assertThat(get("/api/proposals/" + code + "/plan.pdf?units=yards", "").statusCode()).isEqualTo(400);
     }

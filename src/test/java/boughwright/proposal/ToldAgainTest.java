@@ -50,7 +50,8 @@ class ToldAgainTest {
         assertThat(Phrases.title(metres.brief())).contains("2.29 m");
         assertThat(metres.layout()).isEqualTo(feet.layout());
         assertThat(metres.kit().total()).isEqualTo(feet.kit().total());
-        assertThat(metres.plan().steps()).noneSatisfy(step -> assertThat(step.places().toString()).containsPattern("\\d (?:ft\\b|in\\b(?! the))"));
+        assertThat(metres.plan().steps()).noneSatisfy(step -> assertThat(step.text() + step.places()).containsPattern("\\d (?:ft|in) (?:up|left)"));
+        assertThat(metres.plan().steps()).anySatisfy(step -> assertThat(step.places().toString()).contains(" m up"));
         assertThat(text(Language.ENGLISH, KioskFixture.designer().told(metres, Units.FEET))).isEqualTo(text(Language.ENGLISH, feet));
     }
 

@@ -38,12 +38,15 @@ class HardCodedTextTest {
             // Names of classes of the style sheet.
             "ui/InvitingView.java", Set.of("invite-tree shown"),
             "document/CutPages.java", Set.of("part fresh"),
+            "document/QuoteDocument.java", Set.of("pick quote", "money strong", "sum small"),
             "document/PickPages.java", Set.of("part fresh", "money strong"),
             "document/StepPages.java", Set.of("places packed"),
             // Fields that the interface explains to programs, in the words of its schema.
             "proposal/ProposalJson.java", Set.of("floor at the trunk", "right of a viewer in front", "toward that viewer", "read from above, 6 faces the viewer",
                     "0 trunk, 1 branch tips"),
             "proposal/AdjustmentsJson.java", Set.of("texture, finish, material, family, product"),
+            // Kinds of addresses in a header.
+            "guard/ContentPolicy.java", Set.of(" data: blob:"),
             "api/ColoursApi.java", Set.of("The picture, at most 25 MB and 80 million pixels"));
 
     @Test
