@@ -19,7 +19,6 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
-import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.server.streams.DownloadHandler;
 import com.vaadin.flow.server.streams.DownloadResponse;
@@ -34,7 +33,7 @@ import java.util.function.ToIntFunction;
 
 /** How the shop does: consultations, how many say yes, what they buy, what is swapped out, what stood in the way. */
 @Route(FiguresView.ROUTE)
-class FiguresView extends StaffScreen implements HasDynamicTitle, BeforeEnterObserver {
+class FiguresView extends DeskScreen implements BeforeEnterObserver {
 
     static final String ROUTE = "figures";
     private static final int PRODUCTS = 12;
@@ -42,18 +41,12 @@ class FiguresView extends StaffScreen implements HasDynamicTitle, BeforeEnterObs
 
     private final FigureBooks books;
     private final ShopDoor shop;
-    private final Main main = new Main();
     private int days = SPANS.get(1);
 
     FiguresView(StaffDoor door, FigureBooks books, ShopDoor shop) {
-        super("figures", StaffPlace.FIGURES.roles(), door);
+        super("figures", StaffPlace.FIGURES, door);
         this.books = books;
         this.shop = shop;
-    }
-
-    @Override
-    public String getPageTitle() {
-        return Text.of("figures.page-title");
     }
 
     @Override
@@ -62,34 +55,12 @@ class FiguresView extends StaffScreen implements HasDynamicTitle, BeforeEnterObs
     }
 
     @Override
-    void languageChanged() {
-        open();
-        super.languageChanged();
-    }
-
-    @Override
-    void opened(String name) {
-        add(header(Controls.words(Text.of("staff.place.figures"), "summary")), main);
-        draw();
-    }
-
-    @Override
-    void closed() {
-        main.removeAll();
-    }
-
-    private void draw() {
-        main.removeAll();
+    void draw(Main main) {
         Figures figures = books.of(books.today().minusDays(days - 1L), books.today());
         Div spans = new Div();
         spans.addClassName("choice-row");
         for (int each : SPANS) {
-            spans.add(Controls.pill(Text.of("figures.days", each), each == days, () -> {
-                if (!gone()) {
-                    days = each;
-                    draw();
-                }
-            }));
+            spans.add(Controls.pill(Text.of("figures.days", each), each == days, () -> act(() -> days = each)));
         }
         spans.add(csv("figures-days.csv", "figures.csv.days", () -> days(figures)), csv("figures-products.csv", "figures.csv.products", () -> products(figures)));
         main.add(new H1(Text.of("figures.head")), spans);

@@ -15,7 +15,6 @@ import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.data.value.ValueChangeMode;
 import com.vaadin.flow.router.BeforeEvent;
-import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.HasUrlParameter;
 import com.vaadin.flow.router.OptionalParameter;
 import com.vaadin.flow.router.Route;
@@ -24,21 +23,17 @@ import java.util.Optional;
 
 /** Where the stock room works through what is held: which kits wait, one of them shelf by shelf, what is to be put back. */
 @Route(PickingView.ROUTE)
-class PickingView extends StaffScreen implements HasUrlParameter<String>, HasDynamicTitle {
+class PickingView extends DeskScreen implements HasUrlParameter<String> {
 
     static final String ROUTE = "picking";
 
     private final CounterDesk desk;
-    private final Main main = new Main();
-    private final Div notice = new Div();
     private String code = "";
     private String counting = "";
 
     PickingView(StaffDoor door, CounterDesk desk) {
-        super("picking", StaffPlace.PICKING.roles(), door);
+        super("picking", StaffPlace.PICKING, door);
         this.desk = desk;
-        notice.addClassName("notice");
-        notice.getElement().setAttribute("role", "status");
     }
 
     static String of(String code) {
@@ -46,64 +41,27 @@ class PickingView extends StaffScreen implements HasUrlParameter<String>, HasDyn
     }
 
     @Override
-    public String getPageTitle() {
-        return Text.of("picking.page-title");
-    }
-
-    @Override
     public void setParameter(BeforeEvent event, @OptionalParameter String parameter) {
         code = parameter == null ? "" : parameter;
-        notice.removeAll();
+        notice().removeAll();
         open();
     }
 
     @Override
-    void languageChanged() {
-        open();
-        super.languageChanged();
-    }
-
-    @Override
-    void opened(String name) {
-        add(header(Controls.words(Text.of("staff.place.picking"), "summary")), main);
-        draw();
-    }
-
-    @Override
-    void closed() {
-        main.removeAll();
-    }
-
-    private void act(Runnable change) {
-        if (!gone()) {
-            notice.removeAll();
-            change.run();
-            draw();
-        }
-    }
-
-    private void tell(String words, boolean well) {
-        Div line = new Div(new Span(words));
-        line.addClassNames("complaint", well ? "is-well" : "is-fault");
-        notice.removeAll();
-        notice.add(line);
-    }
-
-    private void draw() {
-        main.removeAll();
+    void draw(Main main) {
         if (code.isEmpty()) {
-            main.add(new H1(Text.of("picking.head")), notice, list("picking.to-pick", "picking.to-pick.none", desk.holds().toPick()),
+            main.add(new H1(Text.of("picking.head")), notice(), list("picking.to-pick", "picking.to-pick.none", desk.holds().toPick()),
                     list("picking.bags", "picking.bags.none", desk.holds().inBags()), putBack());
             return;
         }
         Anchor back = new Anchor(ROUTE, Text.of("picking.back"));
         back.addClassName("back-link");
         Optional<Hold> hold = desk.holds().open(code);
-        main.add(back, new H1(Text.of("picking.of", code.replace('-', ' ').toUpperCase(java.util.Locale.ROOT))), notice);
+        main.add(back, new H1(Text.of("picking.of", code.replace('-', ' ').toUpperCase(java.util.Locale.ROOT))), notice());
         if (hold.isEmpty()) {
             main.add(new Paragraph(Text.of("counter.hold.none")));
         } else {
-            one(hold.get());
+            one(main, hold.get());
         }
     }
 
@@ -125,7 +83,7 @@ class PickingView extends StaffScreen implements HasUrlParameter<String>, HasDyn
         return section;
     }
 
-    private void one(Hold hold) {
+    private void one(Main main, Hold hold) {
         long done = hold.lines().stream().filter(l -> l.picked().isPresent()).count();
         main.add(new Paragraph(Text.of(done == hold.lines().size() ? "picking.ready" : "picking.progress.long", done, hold.lines().size(), ShopTime.moment(hold.endsAt()))));
         String aisle = null;
@@ -162,7 +120,7 @@ class PickingView extends StaffScreen implements HasUrlParameter<String>, HasDyn
         if (line.picked().isEmpty()) {
             row.add(Controls.link(Text.of("picking.short"), () -> {
                 counting = counting.equals(line.sku()) ? "" : line.sku();
-                draw();
+                again();
             }));
         }
         if (counting.equals(line.sku()) && line.picked().isEmpty()) {

@@ -11,11 +11,9 @@ import com.vaadin.flow.component.html.Input;
 import com.vaadin.flow.component.html.Main;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
-import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.data.value.ValueChangeMode;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
-import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.Route;
 import java.math.BigDecimal;
 import java.util.EnumMap;
@@ -27,14 +25,12 @@ import java.util.Optional;
 
 /** Where the manager sets the shop's terms: tax, how long quotes and holds last, how long customers are remembered. */
 @Route(TermsView.ROUTE)
-class TermsView extends StaffScreen implements HasDynamicTitle, BeforeEnterObserver {
+class TermsView extends DeskScreen implements BeforeEnterObserver {
 
     static final String ROUTE = "terms";
     private static final int LONGEST_NAME = 30;
 
     private final ShopTerms terms;
-    private final Main main = new Main();
-    private final Div notice = new Div();
     private final Map<Terms.Number, Input> numbers = new EnumMap<>(Terms.Number.class);
     private Input name;
     private Input percent;
@@ -43,15 +39,8 @@ class TermsView extends StaffScreen implements HasDynamicTitle, BeforeEnterObser
     private String rounding;
 
     TermsView(StaffDoor door, ShopTerms terms) {
-        super("terms", StaffPlace.TERMS.roles(), door);
+        super("terms", StaffPlace.TERMS, door);
         this.terms = terms;
-        notice.addClassName("notice");
-        notice.getElement().setAttribute("role", "status");
-    }
-
-    @Override
-    public String getPageTitle() {
-        return Text.of("terms.page-title");
     }
 
     @Override
@@ -60,25 +49,8 @@ class TermsView extends StaffScreen implements HasDynamicTitle, BeforeEnterObser
     }
 
     @Override
-    void languageChanged() {
-        open();
-        super.languageChanged();
-    }
-
-    @Override
-    void opened(String person) {
-        add(header(Controls.words(Text.of("staff.place.terms"), "summary")), main);
-        draw(terms.now());
-    }
-
-    @Override
-    void closed() {
-        main.removeAll();
-        notice.removeAll();
-    }
-
-    private void draw(Terms now) {
-        main.removeAll();
+    void draw(Main main) {
+        Terms now = terms.now();
         name = input(now.tax().name());
         percent = input(Text.number(now.tax().percent()));
         within = String.valueOf(now.tax().within());
@@ -89,7 +61,7 @@ class TermsView extends StaffScreen implements HasDynamicTitle, BeforeEnterObser
                 Controls.select("tax-basis", Text.of("terms.tax.basis"), options("terms.tax.basis.", names(Tax.Basis.values())), basis, v -> basis = v),
                 Controls.select("tax-rounding", Text.of("terms.tax.rounding"), options("terms.tax.rounding.", names(Tax.Rounding.values())), rounding, v -> rounding = v));
         tax.addClassName("fields");
-        main.add(new H1(Text.of("terms.head")), new Paragraph(Text.of("terms.words")), notice, panel("terms.tax", "terms.tax.words", tax));
+        main.add(new H1(Text.of("terms.head")), new Paragraph(Text.of("terms.words")), notice(), panel("terms.tax", "terms.tax.words", tax));
         main.add(panel("terms.times", "terms.times.words", fields(List.of(Terms.Number.QUOTE_DAYS, Terms.Number.HOLD_HOURS, Terms.Number.WARN_MINUTES,
                 Terms.Number.ALONE_MINUTES, Terms.Number.LINK_DAYS), now)));
         main.add(panel("terms.keep", "terms.keep.words", fields(List.of(Terms.Number.KEEP_COLLECTED_DAYS, Terms.Number.KEEP_OTHER_DAYS), now)));
@@ -143,18 +115,18 @@ class TermsView extends StaffScreen implements HasDynamicTitle, BeforeEnterObser
         }
         Optional<BigDecimal> rate = rate();
         if (rate.isEmpty()) {
-            tell(Text.of("terms.tax.percent.bad"), false);
+            refuse(Text.of("terms.tax.percent.bad"));
             return;
         }
         if (rate.get().signum() > 0 && name.getValue().isBlank() || name.getValue().strip().length() > LONGEST_NAME) {
-            tell(Text.of("terms.tax.name.bad", LONGEST_NAME), false);
+            refuse(Text.of("terms.tax.name.bad", LONGEST_NAME));
             return;
         }
         Map<Terms.Number, Integer> values = new EnumMap<>(Terms.Number.class);
         for (Map.Entry<Terms.Number, Input> each : numbers.entrySet()) {
             String typed = each.getValue().getValue().strip();
             if (!typed.matches("\\d{1,5}") || !each.getKey().takes(Integer.parseInt(typed))) {
-                tell(Text.of("terms.number.bad", Text.of("terms." + word(each.getKey())), each.getKey().least(), each.getKey().most()), false);
+                refuse(Text.of("terms.number.bad", Text.of("terms." + word(each.getKey())), each.getKey().least(), each.getKey().most()));
                 return;
             }
             values.put(each.getKey(), Integer.parseInt(typed));
@@ -162,7 +134,8 @@ class TermsView extends StaffScreen implements HasDynamicTitle, BeforeEnterObser
         Terms next = new Terms(new Tax(name.getValue().strip(), rate.get(), Boolean.parseBoolean(within), Tax.Basis.valueOf(basis), Tax.Rounding.valueOf(rounding)), values);
         terms.change(next, person().name());
         tell(Text.of("terms.saved"), true);
-        draw(next);
+        again();
+        scrollToTop();
     }
 
     /** A percentage as people type it, with a point or a comma. */
@@ -174,11 +147,9 @@ class TermsView extends StaffScreen implements HasDynamicTitle, BeforeEnterObser
         return typed.matches("\\d{1,2}(\\.\\d{1,4})?") ? Optional.of(new BigDecimal(typed)) : Optional.empty();
     }
 
-    private void tell(String words, boolean well) {
-        Div line = new Div(new Span(words));
-        line.addClassNames("complaint", well ? "is-well" : "is-fault");
-        notice.removeAll();
-        notice.add(line);
+    /** What was typed stays, to be mended. */
+    private void refuse(String words) {
+        tell(words, false);
         scrollToTop();
     }
 }
