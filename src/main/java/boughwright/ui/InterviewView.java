@@ -114,6 +114,11 @@ class InterviewView extends Screen implements HasUrlParameter<String>, HasDynami
     }
 
     @Override
+    void touched() {
+        books.open().touch(books.marks());
+    }
+
+    @Override
     Optional<String> about() {
         return consultation.map(Consultation::spoken);
     }

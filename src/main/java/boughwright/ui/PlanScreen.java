@@ -130,6 +130,11 @@ abstract class PlanScreen extends Screen implements HasUrlParameter<String>, Has
     }
 
     @Override
+    void touched() {
+        books.open().touch(books.marks());
+    }
+
+    @Override
     final Optional<String> about() {
         return Optional.ofNullable(proposing).map(p -> p.saved().spoken());
     }

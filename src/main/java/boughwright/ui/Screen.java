@@ -44,9 +44,14 @@ abstract class Screen extends Div {
         getElement().setAttribute("data-kiosk", PageWords.of(Staff.present().isEmpty(), rest(), about()));
     }
 
-    /** The page asks whether its session is still there; if it is not, it is loaded anew. */
+    /** The page asks whether its session is still there; if it is not, it is loaded anew. Asked now and then while somebody touches it. */
     @ClientCallable
     private void stillThere() {
+        touched();
+    }
+
+    /** Somebody is still at this page, though it had nothing to tell. */
+    void touched() {
     }
 
     @Override

@@ -251,6 +251,13 @@ setInterval(async () => {
 }, PROBE_EVERY);
 addEventListener('offline', look);
 
+// Who reads and scrolls for long is still there: their session does not end for want of answers.
+const STILL_EVERY = 120000;
+setInterval(() => {
+  const screen = document.querySelector('.screen');
+  if (!wiping && !lost && page()?.customer && !page().rest && performance.now() - touchedAt < STILL_EVERY) screen?.$server?.stillThere?.().catch?.(() => { });
+}, STILL_EVERY);
+
 const listening = setInterval(() => {
   if (state()?.addStateChangeListener) {
     clearInterval(listening);

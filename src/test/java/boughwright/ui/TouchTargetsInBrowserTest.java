@@ -146,7 +146,7 @@ class TouchTargetsInBrowserTest extends StaffedKiosk {
         browser.get(address("/plan/" + code));
         heading("Your code");
         canBeTouched("a plan whose code was not typed");
-        browser.get(address("/at-home/" + code));
+        browser.get(address("/api/proposals/" + code + "/at-home"));
         patience.until(ExpectedConditions.elementToBeClickable(By.cssSelector("footer .strong")));
         canBeTouched("the start at home");
         click("//footer//button[contains(@class,'strong')]");
