@@ -93,7 +93,6 @@ async function reachable() {
 async function wipe() {
   if (wiping) return;
   wiping = true;
-  window.name = '';
   const words = page()?.words ?? {};
   document.cookie = `boughwright-wiped=1; path=/; max-age=604800; SameSite=Strict${location.protocol === 'https:' ? '; Secure' : ''}`;
   opened.forEach(other => other.close());
@@ -261,11 +260,7 @@ setInterval(() => {
 const listening = setInterval(() => {
   if (state()?.addStateChangeListener) {
     clearInterval(listening);
-    state().addStateChangeListener((before, now) => {
-      look();
-      // All that was sent has been answered.
-      if (now === 'connected') answered();
-    });
+    state().addStateChangeListener(look);
   }
 }, 100);
 
@@ -336,59 +331,3 @@ new MutationObserver(() => {
   heading.tabIndex = -1;
   heading.focus({ preventScroll: true });
 }).observe(document.body, { childList: true, subtree: true, characterData: true });
-
-// ---- What was touched and not yet answered outlives a page that is loaded anew, as it is when the kiosk itself was started anew meanwhile. It is kept in
-// the window's name, which ends with the window and with the wipe.
-
-const UNDER_WAY = 'boughwright ';
-let underWay = [];
-
-const remember = what => {
-  underWay.push({ ...what, heading: document.querySelector('.screen h1')?.textContent });
-  window.name = UNDER_WAY + JSON.stringify(underWay);
-};
-
-/** A while after the answer: that the session is gone is an answer too, and the page is loaded anew at once. */
-const answered = () => {
-  const done = underWay.length;
-  setTimeout(() => {
-    underWay = underWay.slice(done);
-    window.name = underWay.length ? UNDER_WAY + JSON.stringify(underWay) : '';
-  }, 1500);
-};
-
-const customers = at => at?.closest?.('.screen:not(.house)') && !at.closest('dialog') && page()?.customer;
-
-document.addEventListener('click', event => {
-  const at = event.target.closest?.('button');
-  if (!customers(at) || !event.isTrusted || at.matches('[data-finish], [data-full-screen]')) return;
-  const sign = signature(at);
-  remember({ sign, nth: Math.max(0, alike(sign).indexOf(at)), pressed: at.getAttribute('aria-pressed') });
-}, { capture: true });
-
-document.addEventListener('change', event => {
-  const at = event.target;
-  if (customers(at) && event.isTrusted && at.id && at.matches('input:not([type=file]), select')) remember({ sign: `#${at.id}`, nth: 0, value: at.value });
-}, { capture: true });
-
-/** Touches again what had not arrived, one after the other, as long as the page is the one on which it was touched. */
-async function again(touches) {
-  for (const touch of touches) {
-    for (let i = 0; i < 100 && (state()?.state !== 'connected' || !document.querySelector('.screen h1')); i++) await wait(100);
-    const at = alike(touch.sign)[touch.nth];
-    if (!at || document.querySelector('.screen h1')?.textContent !== touch.heading || wiping) break;
-    if (touch.value !== undefined) {
-      if (at.value !== touch.value) {
-        at.value = touch.value;
-        at.dispatchEvent(new Event('change', { bubbles: true }));
-      }
-    } else if (touch.pressed === null || at.getAttribute('aria-pressed') === touch.pressed) at.click();
-    await wait(50);
-  }
-}
-
-if (window.name.startsWith(UNDER_WAY)) {
-  const touches = JSON.parse(window.name.slice(UNDER_WAY.length));
-  window.name = '';
-  again(touches);
-}

