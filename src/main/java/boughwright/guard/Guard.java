@@ -6,6 +6,7 @@ import boughwright.people.Throttle;
 import boughwright.text.Text;
 import jakarta.servlet.DispatcherType;
 import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.util.EnumSet;
@@ -60,6 +61,8 @@ class Guard {
                 .requestCache(AbstractHttpConfigurer::disable).anonymous(Customizer.withDefaults())
                 .authorizeHttpRequests(requests -> {
                     requests.dispatcherTypeMatchers(DispatcherType.ERROR, DispatcherType.FORWARD, DispatcherType.ASYNC).permitAll();
+                    // Nothing is pushed to screens, whatever library would offer it.
+                    requests.requestMatchers(Guard::push).denyAll();
                     for (Endpoints.Endpoint endpoint : Endpoints.ALL) {
                         for (HttpMethod method : endpoint.method() == HttpMethod.GET ? Set.of(HttpMethod.GET, HttpMethod.HEAD) : Set.of(endpoint.method())) {
                             if (endpoint.roles().isEmpty()) {
@@ -83,5 +86,9 @@ class Guard {
         boolean known = Endpoints.ALL.stream().anyMatch(e -> !e.roles().isEmpty() && e.method().matches(request.getMethod()) && PATHS.match(e.pattern(), path));
         HttpStatus told = known ? status : HttpStatus.NOT_FOUND;
         Problems.answer(response, told, Text.of(known ? "guard.refused.title" : "guard.nothing.title"), Text.of(known ? "guard.refused" : "guard.nothing"));
+    }
+
+    private static boolean push(HttpServletRequest request) {
+        return request.getRequestURI().contains("/VAADIN/push") || "push".equals(request.getParameter("v-r"));
     }
 }
