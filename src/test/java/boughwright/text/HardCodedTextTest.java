@@ -31,8 +31,8 @@ class HardCodedTextTest {
     /** Markup, style and SQL. */
     private static final Pattern MACHINE = Pattern.compile("[<>{}=]|^(?:select|insert|update|delete|order|where) |, sans-serif");
 
-    /** Media queries, class names of the style sheet, programs for the graphics card. */
-    private static final Pattern SCRIPTS = Pattern.compile("^\\(prefers-|^\\(display-mode|^picture step$|(?:uniform|attribute|varying) (?:vec|float)");
+    /** Media queries, selectors, class names of the style sheet, programs for the graphics card. */
+    private static final Pattern SCRIPTS = Pattern.compile("^\\(prefers-|^\\(display-mode|^picture step$|^button, a\\[href],|(?:uniform|attribute|varying) (?:vec|float)");
 
     private static final Map<String, Set<String>> ALLOWED = Map.of(
             // Names of classes of the style sheet.
