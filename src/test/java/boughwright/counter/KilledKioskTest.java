@@ -10,7 +10,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** More with {@code -Dkills=1000}. */
 class KilledKioskTest {
 
-    private static final int KILLS = Integer.getInteger("kills", 25);
+    private static final int KILLS = Integer.getInteger("kills", 100);
     private static final long SEED = 20261126;
 
     @TempDir

@@ -180,6 +180,7 @@ class ShelfInBrowserTest extends StaffedKiosk {
         notice("Kept");
         assertThat(cell(first().sku(), "stock")).isEqualTo("7");
 
+        browser.get(address("/shelf/file"));
         stockOnly();
         browser.findElement(By.id("shelf-file")).sendKeys(file.toString());
         patience.until(ExpectedConditions.elementToBeClickable(By.id("match-stock")));
