@@ -22,6 +22,11 @@ public record Consultation(String code, LocalDateTime begunAt, LocalDateTime tou
 
     /** The code as it is shown and said: {@code KELP 4 MOSS}. */
     public String spoken() {
+        return spoken(code);
+    }
+
+    /** A code as it is kept, as it is shown and said. */
+    public static String spoken(String code) {
         return Codes.spoken(code);
     }
 }

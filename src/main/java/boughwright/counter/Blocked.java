@@ -1,8 +1,6 @@
 package boughwright.counter;
 
 import java.time.Clock;
-import java.time.LocalDateTime;
-import java.time.ZoneOffset;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -29,7 +27,7 @@ public class Blocked {
         if (there == 0) {
             try {
                 database.sql("insert into blocked (sku, code, what, made_at) values (:sku, :code, :what, :at)").param("sku", sku).param("code", code)
-                        .param("what", kind.name()).param("at", LocalDateTime.ofInstant(clock.instant(), ZoneOffset.UTC)).update();
+                        .param("what", kind.name()).param("at", Utc.now(clock)).update();
             } catch (DuplicateKeyException noted) {
                 // Another tablet has met the same at this moment.
             }

@@ -4,7 +4,6 @@ import boughwright.storage.Transactions;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDateTime;
-import java.time.ZoneOffset;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.springframework.dao.DuplicateKeyException;
@@ -79,6 +78,6 @@ public class Deeds {
     }
 
     private LocalDateTime now() {
-        return LocalDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
+        return Utc.now(clock);
     }
 }

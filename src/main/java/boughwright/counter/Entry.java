@@ -1,8 +1,8 @@
 package boughwright.counter;
 
+import boughwright.consultation.Consultation;
 import java.math.BigDecimal;
 import java.time.LocalDateTime;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -21,6 +21,6 @@ public record Entry(String code, String nickname, LocalDateTime begunAt, LocalDa
     public enum State { ASKING, CLASH, PLANNED, QUOTED, HELD, READY, COLLECTED }
 
     public String spoken() {
-        return code.replace('-', ' ').toUpperCase(Locale.ROOT);
+        return Consultation.spoken(code);
     }
 }

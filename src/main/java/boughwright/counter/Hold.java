@@ -1,8 +1,8 @@
 package boughwright.counter;
 
+import boughwright.consultation.Consultation;
 import java.time.LocalDateTime;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -54,7 +54,7 @@ public record Hold(String code, int number, LocalDateTime madeAt, String author,
     }
 
     public String spoken() {
-        return code.replace('-', ' ').toUpperCase(Locale.ROOT);
+        return Consultation.spoken(code);
     }
 
     public boolean someMissing() {

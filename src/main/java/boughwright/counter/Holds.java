@@ -9,8 +9,6 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDateTime;
-import java.time.ZoneOffset;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -75,7 +73,7 @@ public class Holds {
         }
         try {
             Deeds.Done done = deeds.once("hold " + key, () -> {
-                if (!lock(code)) {
+                if (!Turn.take(database, code)) {
                     return "";
                 }
                 return String.valueOf(hold(code, wanted, time, author));
@@ -127,10 +125,6 @@ public class Holds {
                 putBack(former.code(), former.number(), line.sku());
             }
         }
-    }
-
-    private boolean lock(String code) {
-        return database.sql("select code from consultation where code = :code for update").param("code", code).query(String.class).optional().isPresent();
     }
 
     /** The hold of a consultation whose packs are still promised. */
@@ -212,7 +206,7 @@ public class Holds {
     /** The customer does not come: everything goes back. @return as it is then; empty when nothing was held */
     public Optional<Hold> release(String code) {
         Optional<Hold> released = transactions.run(() -> {
-            lock(code);
+            Turn.take(database, code);
             return open(code).flatMap(h -> ended(h, Hold.State.RELEASED));
         });
         settling.settle();
@@ -243,7 +237,7 @@ public class Holds {
         List<Hold> fallen = new ArrayList<>();
         for (Hold due : endingWithin(Duration.ZERO)) {
             transactions.run(() -> {
-                lock(due.code());
+                Turn.take(database, due.code());
                 return hold(due.code(), due.number()).filter(h -> h.state().open() && !h.endsAt().isAfter(now())).flatMap(h -> ended(h, Hold.State.LAPSED));
             }).ifPresent(fallen::add);
         }
@@ -288,7 +282,7 @@ public class Holds {
     /** Runs a change of the open hold; it is not made when there is none, or its time is up. */
     private Optional<Hold> changed(String code, java.util.function.IntSupplier change) {
         Optional<Hold> after = transactions.run(() -> {
-            lock(code);
+            Turn.take(database, code);
             Optional<Hold> hold = open(code).filter(h -> h.endsAt().isAfter(now()));
             if (hold.isEmpty() || change.getAsInt() == 0) {
                 return Optional.<Hold>empty();
@@ -334,7 +328,7 @@ public class Holds {
      */
     public Collecting collect(String code, Map<String, Integer> taken, String key) {
         Deeds.Done done = deeds.once("collect " + key, () -> {
-            lock(code);
+            Turn.take(database, code);
             Optional<Hold> hold = open(code).filter(h -> h.endsAt().isAfter(now()));
             if (hold.isEmpty()) {
                 return "";
@@ -382,8 +376,7 @@ public class Holds {
         return left.isNegative() ? Duration.ZERO : left;
     }
 
-    /** As exactly as databases keep it. */
     private LocalDateTime now() {
-        return LocalDateTime.ofInstant(clock.instant(), ZoneOffset.UTC).truncatedTo(ChronoUnit.MICROS);
+        return Utc.now(clock);
     }
 }

@@ -9,7 +9,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Clock;
 import java.time.LocalDateTime;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -63,7 +62,7 @@ public class Keeping {
         Optional<String> kept = interviews.open(code).map(c -> c.code());
         kept.ifPresent(c -> {
             transactions.run(() -> {
-                database.sql("select code from consultation where code = :code for update").param("code", c).query(String.class).optional();
+                Turn.take(database, c);
                 figures.rememberOf(c);
                 reservations.giveBack(c);
                 TABLES.forEach(t -> database.sql("delete from " + t + " where code = :code").param("code", c).update());
@@ -105,7 +104,7 @@ public class Keeping {
      */
     public int forgetOld() {
         Terms now = terms.now();
-        LocalDateTime today = LocalDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
+        LocalDateTime today = Utc.now(clock);
         List<String> old = database.sql("""
                         select c.code from consultation c
                         where c.touched_at < case when exists (select 1 from hold_line l where l.code = c.code and l.collected > 0)

@@ -4,7 +4,6 @@ import boughwright.storage.Settling;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.LocalDateTime;
-import java.time.ZoneOffset;
 import java.util.HexFormat;
 import java.util.Optional;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -74,6 +73,6 @@ public class Links {
     }
 
     private LocalDateTime now() {
-        return LocalDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
+        return Utc.now(clock);
     }
 }

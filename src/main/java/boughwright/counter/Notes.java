@@ -4,7 +4,6 @@ import boughwright.storage.Settling;
 import boughwright.storage.Transactions;
 import java.time.Clock;
 import java.time.LocalDateTime;
-import java.time.ZoneOffset;
 import java.util.List;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -35,11 +34,11 @@ public class Notes {
             throw new IllegalArgumentException("a note of " + plain.length() + " characters");
         }
         transactions.run(() -> {
-            database.sql("select code from consultation where code = :code for update").param("code", code).query(String.class).optional();
+            Turn.take(database, code);
             database.sql("""
                             insert into consultation_note (code, number, made_at, author, words)
                             values (:code, (select coalesce(max(number), 0) + 1 from consultation_note where code = :code), :at, :author, :words)""")
-                    .param("code", code).param("at", LocalDateTime.ofInstant(clock.instant(), ZoneOffset.UTC)).param("author", author).param("words", plain).update();
+                    .param("code", code).param("at", Utc.now(clock)).param("author", author).param("words", plain).update();
         });
         settling.settle();
     }

@@ -12,8 +12,6 @@ import boughwright.quote.Substitutions;
 import boughwright.storage.Settling;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -57,13 +55,13 @@ public class Quotes {
         List<Substitution> substitutions = substitutions(saved, made.proposal());
         Terms now = terms.now();
         Deeds.Done done = deeds.once("quote " + key, () -> {
-            database.sql("select code from consultation where code = :code for update").param("code", saved.code()).query(String.class).optional();
+            Turn.take(database, saved.code());
             int number = database.sql("select coalesce(max(number), 0) + 1 from quote where code = :code").param("code", saved.code()).query(Integer.class).single();
             LocalDate today = LocalDate.now(clock);
             Quote quote = Quote.of(made.proposal(), new Quote.Made(saved.code(), number, saved.revision(), by, today,
                     today.plusDays(now.number(Terms.Number.QUOTE_DAYS))), now.tax(), substitutions);
             database.sql("insert into quote (code, number, made_at, valid_to, total, content) values (:code, :number, :at, :to, :total, :content)")
-                    .param("code", saved.code()).param("number", number).param("at", LocalDateTime.ofInstant(clock.instant(), ZoneOffset.UTC))
+                    .param("code", saved.code()).param("number", number).param("at", Utc.now(clock))
                     .param("to", quote.validTo()).param("total", quote.total().amount()).param("content", QuoteJson.text(quote)).update();
             return String.valueOf(number);
         });

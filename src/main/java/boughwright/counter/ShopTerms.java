@@ -3,7 +3,6 @@ package boughwright.counter;
 import boughwright.storage.Settling;
 import java.time.Clock;
 import java.time.LocalDateTime;
-import java.time.ZoneOffset;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -31,7 +30,7 @@ public class ShopTerms {
     /** Quotes and holds that are made already keep the terms under which they were made. */
     public void change(Terms terms, String author) {
         transaction.executeWithoutResult(status -> {
-            LocalDateTime at = LocalDateTime.ofInstant(clock.instant(), ZoneOffset.UTC);
+            LocalDateTime at = Utc.now(clock);
             int there = database.sql("update shop_terms set content = :content, changed_at = :at, author = :author where id = 1").param("content", terms.json())
                     .param("at", at).param("author", author).update();
             if (there == 0) {

@@ -5,7 +5,6 @@ import boughwright.quote.QuoteLine;
 import boughwright.quote.Substitution;
 import boughwright.text.Language;
 import boughwright.text.Text;
-import java.util.Locale;
 import java.util.Optional;
 import org.w3c.dom.Document;
 
@@ -13,19 +12,24 @@ import org.w3c.dom.Document;
 public final class QuoteDocument {
 
     private final Quote quote;
+    private final String spoken;
     private final Html html = new Html(Language.now().tag());
 
-    private QuoteDocument(Quote quote) {
+    private QuoteDocument(Quote quote, String spoken) {
         this.quote = quote;
+        this.spoken = spoken;
     }
 
-    /** A tagged PDF with its fonts embedded, in the language that is spoken. The same arguments give the same bytes. */
-    public static byte[] pdf(Quote quote, Paper paper) {
-        return Printer.pdf(new QuoteDocument(quote).pages(paper), paper, Optional.empty());
+    /**
+     * A tagged PDF with its fonts embedded, in the language that is spoken. The same arguments give the same bytes.
+     *
+     * @param spoken the consultation's code as it is said
+     */
+    public static byte[] pdf(Quote quote, String spoken, Paper paper) {
+        return Printer.pdf(new QuoteDocument(quote, spoken).pages(paper), paper, Optional.empty());
     }
 
     private Document pages(Paper paper) {
-        String spoken = quote.code().replace('-', ' ').toUpperCase(Locale.ROOT);
         String title = Text.of("quote.title", spoken);
         html.in("head", "", () -> {
             html.put("title", "", Text.of("document.metadata.title", quote.shop(), title));

@@ -68,8 +68,17 @@ public class Shelf {
     private record State(SortedMap<String, Row> rows, Catalogue catalogue) {
 
         static State of(SortedMap<String, Row> rows) {
-            return new State(rows, new Catalogue(rows.values().stream().map(Row::product).toList(),
-                    rows.values().stream().filter(Row::gone).map(r -> r.product().sku()).collect(Collectors.toSet())));
+            return new State(rows, catalogue(rows, UnaryOperator.identity()));
+        }
+
+        /** What the rows make together when so many packs of them are promised to somebody. */
+        Catalogue less(Map<String, Integer> promised) {
+            return catalogue(rows, p -> promised.getOrDefault(p.sku(), 0) > 0 ? p.withStock(Math.max(0, p.stock() - promised.get(p.sku()))) : p);
+        }
+
+        private static Catalogue catalogue(SortedMap<String, Row> rows, UnaryOperator<Product> each) {
+            return new Catalogue(rows.values().stream().map(Row::product).map(each).toList(),
+                    rows.values().stream().filter(Row::gone).map(r -> r.product().sku()).collect(Collectors.toSet()));
         }
     }
 
@@ -210,7 +219,7 @@ public class Shelf {
         }
         Map<String, Integer> others = new HashMap<>(now.promised());
         own.forEach((sku, packs) -> others.merge(sku, -packs, (a, b) -> Math.max(0, a + b)));
-        return less(now.of(), others);
+        return now.of().less(others);
     }
 
     private Left left() {
@@ -224,7 +233,7 @@ public class Shelf {
                 long version = promises.get();
                 State of = state;
                 Map<String, Integer> promised = books.promised();
-                left = new Left(of, version, promised, promised.isEmpty() ? of.catalogue() : less(of, promised));
+                left = new Left(of, version, promised, promised.isEmpty() ? of.catalogue() : of.less(promised));
             }
             return left;
         }
@@ -232,12 +241,6 @@ public class Shelf {
 
     private boolean upToDate(Left known) {
         return known != null && known.of() == state && known.version() == promises.get();
-    }
-
-    private static Catalogue less(State state, Map<String, Integer> promised) {
-        return new Catalogue(state.rows().values().stream().map(Row::product)
-                .map(p -> promised.getOrDefault(p.sku(), 0) > 0 ? p.withStock(Math.max(0, p.stock() - promised.get(p.sku()))) : p).toList(),
-                state.rows().values().stream().filter(Row::gone).map(r -> r.product().sku()).collect(Collectors.toSet()));
     }
 
     /** Packs have been promised, given back or handed over, here or on another kiosk. */

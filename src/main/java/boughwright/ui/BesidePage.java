@@ -1,5 +1,6 @@
 package boughwright.ui;
 
+import boughwright.consultation.Consultation;
 import boughwright.consultation.Reopened;
 import boughwright.drawing.ProposalPicture;
 import boughwright.kit.KitLine;
@@ -15,7 +16,6 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -29,7 +29,7 @@ final class BesidePage extends Div {
         addClassName("case-beside");
         Anchor back = new Anchor(CounterView.of(one), Text.of("counter.back.case"));
         back.addClassName("back-link");
-        add(back, new H1(Text.of("counter.beside.head", spoken(one), spoken(other))));
+        add(back, new H1(Text.of("counter.beside.head", Consultation.spoken(one), Consultation.spoken(other))));
         Optional<Proposal> first = proposal(desk, one);
         Optional<Proposal> second = proposal(desk, other);
         Div cards = new Div(card(one, first, "one"), card(other, second, "other"));
@@ -40,10 +40,6 @@ final class BesidePage extends Div {
         }
     }
 
-    private static String spoken(String code) {
-        return code.replace('-', ' ').toUpperCase(Locale.ROOT);
-    }
-
     private static Optional<Proposal> proposal(CounterDesk desk, String code) {
         return desk.consultations().reopen(code).map(Reopened::outcome).filter(Outcome.Made.class::isInstance).map(o -> ((Outcome.Made) o).proposal());
     }
@@ -51,13 +47,13 @@ final class BesidePage extends Div {
     private static Section card(String code, Optional<Proposal> proposal, String name) {
         Section card = new Section();
         card.addClassName("way");
-        card.getElement().setAttribute("aria-label", spoken(code));
+        card.getElement().setAttribute("aria-label", Consultation.spoken(code));
         proposal.ifPresent(p -> {
             Div picture = Controls.drawn(new ProposalPicture(p.brief(), p.kit(), p.layout(), p.catalogue()).beside(name));
             picture.addClassName("picture");
             card.add(picture);
         });
-        Div words = new Div(new H2(spoken(code)));
+        Div words = new Div(new H2(Consultation.spoken(code)));
         words.addClassName("words");
         if (proposal.isEmpty()) {
             words.add(new Paragraph(Text.of("counter.beside.none")));
@@ -73,7 +69,7 @@ final class BesidePage extends Div {
     }
 
     private static Section differences(String one, Proposal first, String other, Proposal second) {
-        PlainTable table = new PlainTable(Text.of("counter.beside.use"), spoken(one), spoken(other));
+        PlainTable table = new PlainTable(Text.of("counter.beside.use"), Consultation.spoken(one), Consultation.spoken(other));
         Map<String, KitLine> a = lines(first);
         Map<String, KitLine> b = lines(second);
         Set<String> needs = new LinkedHashSet<>(a.keySet());

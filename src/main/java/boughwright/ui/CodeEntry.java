@@ -3,6 +3,7 @@ package boughwright.ui;
 import boughwright.consultation.Consultation;
 import boughwright.consultation.Interviews;
 import boughwright.consultation.Saved;
+import boughwright.proposal.Bought;
 import boughwright.text.Language;
 import boughwright.text.Text;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -17,7 +18,6 @@ import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.data.value.ValueChangeMode;
 import java.time.Duration;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 
@@ -135,27 +135,10 @@ final class CodeEntry extends Div {
     static boolean take(Books books, String code, Answers answers) {
         Optional<JsonNode> plan = books.consultations().open(code).filter(Saved::fits).map(s -> json(s.proposal()));
         plan.ifPresent(p -> {
-            Map<String, Integer> collected = books.holds().collected(code);
-            Map<String, Integer> bought = new LinkedHashMap<>();
-            p.path("kit").path("lines").forEach(line -> {
-                String sku = line.path("sku").asText();
-                int pack = line.path("packSize").asInt();
-                if (collected.isEmpty()) {
-                    bought.merge(sku, line.path("packs").asInt() * pack, Integer::sum);
-                } else if (collected.containsKey(sku)) {
-                    bought.put(sku, collected.get(sku) * pack);
-                }
-            });
-            p.path("brief").path("owned").forEach(o -> {
-                if (o.path("text").isMissingNode()) {
-                    bought.merge(o.path("sku").asText(), o.path("quantity").asInt(), Integer::sum);
-                } else if (!answers.ownedInWords.contains(o.path("text").asText())) {
-                    answers.ownedInWords.add(o.path("text").asText());
-                }
-            });
-            bought.values().removeIf(pieces -> pieces <= 0);
+            Map<String, Integer> bought = Bought.kept(p, books.holds().collected(code));
             bought.keySet().removeIf(sku -> books.shop().designer().catalogue().product(sku).isEmpty());
             answers.owned.putAll(bought);
+            Bought.described(p).stream().filter(words -> !answers.ownedInWords.contains(words)).forEach(answers.ownedInWords::add);
         });
         return plan.isPresent();
     }

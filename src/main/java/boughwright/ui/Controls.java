@@ -116,6 +116,11 @@ final class Controls {
         return field;
     }
 
+    /** Words as SVG takes them. */
+    static String escaped(String text) {
+        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+    }
+
     /** Something drawn: the text is trusted SVG of our own making, every word in it escaped where it was written. */
     static Div drawn(String svg) {
         Div box = new Div();

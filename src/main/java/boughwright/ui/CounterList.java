@@ -18,7 +18,6 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 /** Consultations, the latest first; holds that fall soon above them. */
 final class CounterList extends Div {
@@ -58,10 +57,7 @@ final class CounterList extends Div {
         section.add(new H2(Text.of("counter.soon", falling.size())));
         for (Hold hold : falling) {
             Div line = new Div(new Anchor(CounterView.of(hold.code()), hold.spoken()), Controls.words(Text.of("counter.soon.left", ShopTime.span(desk.holds().left(hold))), "soft"),
-                    Controls.button(Text.of("counter.hold.longer"), "quiet", () -> view.act(() -> {
-                        Optional<Hold> longer = desk.holds().extend(hold.code(), Duration.ofHours(desk.terms().now().number(Terms.Number.HOLD_HOURS)));
-                        view.tell(longer.map(h -> Text.of("counter.hold.until", ShopTime.moment(h.endsAt()))).orElse(Text.of("counter.hold.none")), longer.isPresent());
-                    })));
+                    Controls.button(Text.of("counter.hold.longer"), "quiet", () -> view.holdLonger(hold.code())));
             line.addClassName("soon-line");
             section.add(line);
         }

@@ -1,5 +1,7 @@
 package boughwright.ui;
 
+import boughwright.counter.Hold;
+import boughwright.counter.Terms;
 import boughwright.text.Text;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Anchor;
@@ -8,7 +10,9 @@ import com.vaadin.flow.router.BeforeEvent;
 import com.vaadin.flow.router.HasUrlParameter;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.router.WildcardParameter;
+import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 
 /** Where an associate sees to customers: consultations listed, one of them with its quote, hold and way home, two side by side. The address names the page. */
 @Route(CounterView.ROUTE)
@@ -60,6 +64,14 @@ class CounterView extends DeskScreen implements HasUrlParameter<String> {
 
     void search(String text) {
         search = text;
+    }
+
+    /** Lets what is held for a consultation last another while. */
+    void holdLonger(String code) {
+        act(() -> {
+            Optional<Hold> longer = desk.holds().extend(code, Duration.ofHours(desk.terms().now().number(Terms.Number.HOLD_HOURS)));
+            tell(longer.map(h -> Text.of("counter.hold.until", ShopTime.moment(h.endsAt()))).orElse(Text.of("counter.hold.none")), longer.isPresent());
+        });
     }
 
     void go(String address) {

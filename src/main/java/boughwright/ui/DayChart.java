@@ -34,7 +34,7 @@ final class DayChart {
         int step = Math.max(1, (int) Math.ceil(most / (double) TICKS));
         int top = step * (int) Math.ceil(Math.max(1, most) / (double) step);
         StringBuilder svg = new StringBuilder();
-        svg.append("<svg viewBox=\"0 0 ").append(WIDTH).append(' ').append(HEIGHT).append("\" role=\"img\" aria-label=\"").append(escaped(title + ". " + words)).append("\">");
+        svg.append("<svg viewBox=\"0 0 ").append(WIDTH).append(' ').append(HEIGHT).append("\" role=\"img\" aria-label=\"").append(Controls.escaped(title + ". " + words)).append("\">");
         for (int value = 0; value <= top; value += step) {
             double y = y(value, top);
             line(svg, LEFT, y, WIDTH, y, value == 0 ? "#20281f" : "#ddd3bb");
@@ -75,10 +75,6 @@ final class DayChart {
     }
 
     private static void text(StringBuilder svg, double x, double y, String anchor, String words) {
-        svg.append(String.format(Locale.ROOT, "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\" font-size=\"13\" fill=\"#646152\">", x, y, anchor)).append(escaped(words)).append("</text>");
-    }
-
-    private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+        svg.append(String.format(Locale.ROOT, "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\" font-size=\"13\" fill=\"#646152\">", x, y, anchor)).append(Controls.escaped(words)).append("</text>");
     }
 }

@@ -94,10 +94,7 @@ final class HoldPanel extends Section {
         Map<String, Integer> all = new LinkedHashMap<>(taken);
         Div actions = CasePage.actions(Controls.button(Text.of("counter.collect"), "strong", () -> collect(all)),
                 Controls.button(Text.of("counter.collect.some"), "quiet", () -> parts.setVisible(!parts.isVisible())),
-                Controls.button(Text.of("counter.hold.longer"), "quiet", () -> view.act(() -> {
-                    Optional<Hold> longer = desk.holds().extend(entry.code(), Duration.ofHours(hours()));
-                    view.tell(longer.map(h -> Text.of("counter.hold.until", ShopTime.moment(h.endsAt()))).orElse(Text.of("counter.hold.none")), longer.isPresent());
-                })),
+                Controls.button(Text.of("counter.hold.longer"), "quiet", () -> view.holdLonger(entry.code())),
                 Controls.button(Text.of("counter.release"), "quiet", () -> view.act(() -> {
                     boolean released = desk.holds().release(entry.code()).isPresent();
                     view.tell(Text.of(released ? "counter.released" : "counter.hold.none"), released);

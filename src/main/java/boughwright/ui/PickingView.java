@@ -1,5 +1,6 @@
 package boughwright.ui;
 
+import boughwright.consultation.Consultation;
 import boughwright.counter.Hold;
 import boughwright.proposal.ShelfOrder;
 import boughwright.text.Text;
@@ -57,7 +58,7 @@ class PickingView extends DeskScreen implements HasUrlParameter<String> {
         Anchor back = new Anchor(ROUTE, Text.of("picking.back"));
         back.addClassName("back-link");
         Optional<Hold> hold = desk.holds().open(code);
-        main.add(back, new H1(Text.of("picking.of", code.replace('-', ' ').toUpperCase(java.util.Locale.ROOT))), notice());
+        main.add(back, new H1(Text.of("picking.of", Consultation.spoken(code))), notice());
         if (hold.isEmpty()) {
             main.add(new Paragraph(Text.of("counter.hold.none")));
         } else {

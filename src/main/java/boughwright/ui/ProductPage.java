@@ -2,6 +2,7 @@ package boughwright.ui;
 
 import boughwright.catalogue.CatalogueFault;
 import boughwright.catalogue.Product;
+import boughwright.consultation.Consultation;
 import boughwright.drawing.DressedTree;
 import boughwright.publishing.ShopDoor;
 import boughwright.shelf.Photos;
@@ -137,7 +138,7 @@ final class ProductPage extends ShelfPage {
             Div line = new Div(new Paragraph(Text.of("shelf.uses." + kind.name().toLowerCase(Locale.ROOT), counts.get(kind))));
             Div list = new Div();
             list.addClassName("codes");
-            codes.get(kind).forEach(code -> list.add(new Anchor("plan/" + code, code.replace('-', ' ').toUpperCase(Locale.ROOT))));
+            codes.get(kind).forEach(code -> list.add(new Anchor("plan/" + code, Consultation.spoken(code))));
             line.add(list);
             box.add(line);
         }

@@ -38,7 +38,7 @@ final class QuantityChart extends Div {
         double step = step(greatest / 5);
         this.most = Math.max(step, Math.ceil(greatest / step - 1e-9) * step);
         svg.append("<svg viewBox=\"0 0 ").append(WIDTH).append(' ').append(HEIGHT).append("\" role=\"img\" aria-label=\"")
-                .append(escaped(Text.of("house.chart.label", counted))).append("\">");
+                .append(Controls.escaped(Text.of("house.chart.label", counted))).append("\">");
         gaps(draft);
         axes(step, counted, units);
         for (int i = 0; i < live.size(); i++) {
@@ -141,10 +141,6 @@ final class QuantityChart extends Div {
     }
 
     private void text(double x, double y, String anchor, String text) {
-        svg.append(String.format(Locale.ROOT, "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\">%s</text>", x, y, anchor, escaped(text)));
-    }
-
-    private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+        svg.append(String.format(Locale.ROOT, "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\">%s</text>", x, y, anchor, Controls.escaped(text)));
     }
 }

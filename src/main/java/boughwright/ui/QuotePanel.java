@@ -1,5 +1,6 @@
 package boughwright.ui;
 
+import boughwright.consultation.Consultation;
 import boughwright.consultation.Saved;
 import boughwright.counter.Quotes;
 import boughwright.document.Paper;
@@ -68,7 +69,7 @@ final class QuotePanel extends Section {
     private static Anchor print(Quote quote, Proposal proposal) {
         Language language = Language.now();
         Anchor print = new Anchor(DownloadHandler.fromInputStream(event -> {
-            byte[] pdf = Text.in(language, () -> QuoteDocument.pdf(quote, Paper.of(proposal.brief().units())));
+            byte[] pdf = Text.in(language, () -> QuoteDocument.pdf(quote, Consultation.spoken(quote.code()), Paper.of(proposal.brief().units())));
             return new DownloadResponse(new ByteArrayInputStream(pdf), "quote-" + quote.code() + "-" + quote.number() + ".pdf", "application/pdf", pdf.length);
         }).inline(), Text.of("counter.quote.print"));
         print.setTarget(AnchorTarget.BLANK);

@@ -25,6 +25,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 class QuoteDocumentTest {
 
+    private static final String SPOKEN = "KELP 4 MOSS";
     private static final Quote QUOTE = quote(Tax.Basis.TOTAL);
 
     private static Quote quote(Tax.Basis basis) {
@@ -42,17 +43,17 @@ class QuoteDocumentTest {
     @ParameterizedTest
     @EnumSource
     void the_quote_says_what_is_to_be_paid_until_when_and_what_stands_in_for_what(Paper paper) throws IOException {
-        String text = text(QuoteDocument.pdf(QUOTE, paper));
+        String text = text(QuoteDocument.pdf(QUOTE, SPOKEN, paper));
         assertThat(text).contains("KELP 4 MOSS", QUOTE.total().show(), QUOTE.tax().show(), "8.875 %", "December 5, 2026", "New fern instead of Old fern");
         QUOTE.lines().forEach(line -> assertThat(text).contains(line.sku(), line.price().show()));
-        try (PDDocument document = Loader.loadPDF(QuoteDocument.pdf(QUOTE, paper))) {
+        try (PDDocument document = Loader.loadPDF(QuoteDocument.pdf(QUOTE, SPOKEN, paper))) {
             assertThat(document.getPage(0).getMediaBox().getWidth()).isCloseTo((float) paper.width(), org.assertj.core.data.Offset.offset(1f));
         }
     }
 
     @Test
     void a_quote_is_spoken_in_the_customers_language() throws IOException {
-        byte[] german = Text.in(Language.GERMAN, () -> QuoteDocument.pdf(QUOTE, Paper.A4));
+        byte[] german = Text.in(Language.GERMAN, () -> QuoteDocument.pdf(QUOTE, SPOKEN, Paper.A4));
         assertThat(text(german)).contains("8,875 %").doesNotContain("To pay");
         try (PDDocument document = Loader.loadPDF(german)) {
             assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo("de");
@@ -62,12 +63,12 @@ class QuoteDocumentTest {
     @Test
     void where_lines_are_taxed_each_line_shows_its_own() throws IOException {
         Quote byLine = quote(Tax.Basis.LINE);
-        String text = text(QuoteDocument.pdf(byLine, Paper.LETTER));
+        String text = text(QuoteDocument.pdf(byLine, SPOKEN, Paper.LETTER));
         byLine.lines().forEach(line -> assertThat(text).contains(line.tax().show()));
     }
 
     @Test
     void the_same_quote_gives_the_same_bytes() {
-        assertThat(QuoteDocument.pdf(QUOTE, Paper.LETTER)).isEqualTo(QuoteDocument.pdf(QUOTE, Paper.LETTER));
+        assertThat(QuoteDocument.pdf(QUOTE, SPOKEN, Paper.LETTER)).isEqualTo(QuoteDocument.pdf(QUOTE, SPOKEN, Paper.LETTER));
     }
 }
