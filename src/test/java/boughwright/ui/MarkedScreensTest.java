@@ -187,7 +187,7 @@ class MarkedScreensTest extends StaffedKiosk {
     void every_word_on_the_phone_comes_from_the_bundle() throws Exception {
         String code = kept("{\"tree\": {\"height\": \"7 ft 6 in\"}}");
         String[] also = {code, code.replace('-', ' ').toUpperCase(java.util.Locale.ROOT)};
-        browser.get(address("/at-home/" + code));
+        browser.get(address("/api/proposals/" + code + "/at-home"));
         patience.until(ExpectedConditions.presenceOfElementLocated(By.tagName("h1")));
         look("at home", also);
         pressEach("button", "at home, button", also);
