@@ -1,5 +1,6 @@
 package boughwright.counter;
 
+import boughwright.HandClock;
 import boughwright.catalogue.CatalogueFixture;
 import boughwright.shelf.Reservations;
 import boughwright.shelf.Shelf;
@@ -11,11 +12,7 @@ import boughwright.storage.Transactions;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Duration;
-import java.time.Instant;
 import java.time.LocalDateTime;
-import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
 import javax.sql.DataSource;
@@ -26,32 +23,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 /** The counter of a shop with the demo season on its shelf, in a database of its own, with a clock that is set by hand. */
 final class CounterFixture {
 
-    /** A clock that stands still until it is moved. */
-    static final class HandClock extends Clock {
-
-        private Instant now = Instant.parse("2026-12-05T14:00:00Z");
-
-        @Override
-        public ZoneId getZone() {
-            return ZoneOffset.UTC;
-        }
-
-        @Override
-        public Clock withZone(ZoneId zone) {
-            return this;
-        }
-
-        @Override
-        public Instant instant() {
-            return now;
-        }
-
-        void pass(Duration time) {
-            now = now.plus(time);
-        }
-    }
-
-    final HandClock clock = new HandClock();
+    final HandClock clock = new HandClock("2026-12-05T14:00:00Z");
     final JdbcClient database;
     final Shelf shelf;
     final Reservations reservations;

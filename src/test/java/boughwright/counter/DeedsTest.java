@@ -58,10 +58,10 @@ class DeedsTest {
     void a_key_is_remembered_for_a_week(Databases databases) {
         CounterFixture shop = new CounterFixture(databases);
         shop.deeds.once("tap", () -> "first");
-        shop.clock.pass(java.time.Duration.ofDays(6));
+        shop.clock.forward(java.time.Duration.ofDays(6));
         shop.deeds.forgetOld();
         assertThat(shop.deeds.once("tap", () -> "second").answer()).isEqualTo("first");
-        shop.clock.pass(java.time.Duration.ofDays(2));
+        shop.clock.forward(java.time.Duration.ofDays(2));
         shop.deeds.forgetOld();
         assertThat(shop.deeds.once("tap", () -> "third").answer()).isEqualTo("third");
     }

@@ -98,12 +98,12 @@ class HoldsTest {
         CounterFixture shop = new CounterFixture(databases);
         String code = shop.consultation("kelp-4-moss");
         held(shop, code, shop.pack(0, 2));
-        shop.clock.pass(DAY.minusMinutes(30));
+        shop.clock.forward(DAY.minusMinutes(30));
         assertThat(shop.holds.lapse()).isEmpty();
         assertThat(shop.holds.endingWithin(Duration.ofHours(1))).extracting(Hold::code).containsExactly(code);
         assertThat(shop.holds.endingWithin(Duration.ofMinutes(10))).isEmpty();
 
-        shop.clock.pass(Duration.ofMinutes(30));
+        shop.clock.forward(Duration.ofMinutes(30));
 
         assertThat(shop.holds.lapse()).extracting(Hold::state).containsExactly(Hold.State.LAPSED);
         assertThat(shop.holds.lapse()).isEmpty();
@@ -117,11 +117,11 @@ class HoldsTest {
         CounterFixture shop = new CounterFixture(databases);
         String code = shop.consultation("kelp-4-moss");
         held(shop, code, shop.pack(0, 2));
-        shop.clock.pass(DAY.minusMinutes(1));
+        shop.clock.forward(DAY.minusMinutes(1));
         assertThat(shop.holds.extend(code, DAY)).hasValueSatisfying(h -> assertThat(shop.holds.left(h)).isEqualTo(DAY));
-        shop.clock.pass(Duration.ofMinutes(2));
+        shop.clock.forward(Duration.ofMinutes(2));
         assertThat(shop.holds.lapse()).isEmpty();
-        shop.clock.pass(DAY);
+        shop.clock.forward(DAY);
         assertThat(shop.holds.extend(code, DAY)).isEmpty();
     }
 

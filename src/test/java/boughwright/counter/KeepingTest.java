@@ -56,13 +56,13 @@ class KeepingTest {
         planned(shop, "lark-3-pine", "300");
         shop.holds.hold("lark-3-pine", List.of(shop.pack(1, 1)), Duration.ofDays(500), "Ada", "long");
 
-        shop.clock.pass(Duration.ofDays(30));
+        shop.clock.forward(Duration.ofDays(30));
         assertThat(keeping.forgetOld()).isZero();
-        shop.clock.pass(Duration.ofDays(1));
+        shop.clock.forward(Duration.ofDays(1));
         assertThat(keeping.forgetOld()).isEqualTo(1);
         assertThat(rows(shop, "oak-2-fern")).isZero();
         assertThat(rows(shop, "kelp-4-moss")).isPositive();
-        shop.clock.pass(Duration.ofDays(370));
+        shop.clock.forward(Duration.ofDays(370));
         assertThat(keeping.forgetOld()).isEqualTo(1);
         assertThat(rows(shop, "kelp-4-moss")).isZero();
         assertThat(rows(shop, "lark-3-pine")).isPositive();
@@ -83,7 +83,7 @@ class KeepingTest {
         assertThat(before.meanTotal(2)).isEqualByComparingTo("100.50");
         assertThat(before.products()).contains(new Figures.Use("A-1", 2, 0, 0, 0), new Figures.Use("B-2", 0, 0, 2, 0));
 
-        shop.clock.pass(Duration.ofDays(600));
+        shop.clock.forward(Duration.ofDays(600));
         assertThat(keeping(shop).forgetOld()).isEqualTo(3);
 
         Figures after = shop.figures.of(before.from(), before.to());

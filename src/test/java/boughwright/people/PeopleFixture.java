@@ -1,11 +1,7 @@
 package boughwright.people;
 
+import boughwright.HandClock;
 import boughwright.storage.Settling;
-import java.time.Clock;
-import java.time.Duration;
-import java.time.Instant;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.Optional;
 import java.util.UUID;
 import javax.sql.DataSource;
@@ -22,38 +18,13 @@ final class PeopleFixture {
     static final Place ANYWHERE = new Place(Optional.empty(), "192.0.2.1");
 
     final DataSource source;
-    final Hands clock;
+    final HandClock clock;
     final Throttle throttle;
     final Tablets tablets;
     final PeopleEvents events;
     final People people;
 
-    /** A clock whose hands are moved. */
-    static final class Hands extends Clock {
-
-        private Instant now = Instant.parse("2026-11-25T10:00:00Z");
-
-        void forward(Duration by) {
-            now = now.plus(by);
-        }
-
-        @Override
-        public ZoneId getZone() {
-            return ZoneOffset.UTC;
-        }
-
-        @Override
-        public Clock withZone(ZoneId zone) {
-            throw new UnsupportedOperationException();
-        }
-
-        @Override
-        public Instant instant() {
-            return now;
-        }
-    }
-
-    private PeopleFixture(DataSource source, Hands clock, boolean anotherFirst) {
+    private PeopleFixture(DataSource source, HandClock clock, boolean anotherFirst) {
         this.source = source;
         this.clock = clock;
         JdbcClient database = JdbcClient.create(source);
@@ -76,7 +47,7 @@ final class PeopleFixture {
 
     static PeopleFixture of(DataSource source) {
         Flyway.configure().dataSource(source).load().migrate();
-        return new PeopleFixture(source, new Hands(), false);
+        return new PeopleFixture(source, new HandClock("2026-11-25T10:00:00Z"), false);
     }
 
     /** With Ada, the manager. */

@@ -1,5 +1,6 @@
 package boughwright.publishing;
 
+import boughwright.HandClock;
 import boughwright.house.HouseRules;
 import boughwright.proposal.ProposalWatch;
 import boughwright.shelf.ShelfFixture;
@@ -7,12 +8,7 @@ import boughwright.storage.Changes;
 import boughwright.storage.Settling;
 import boughwright.storage.Transactions;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Duration;
-import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
 import javax.sql.DataSource;
@@ -25,7 +21,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 /** A shop with its editions in a database in memory and a clock that stands still until it is moved. */
 final class OpenShop {
 
-    final Hands clock;
+    final HandClock clock;
     final Changes changes;
     final Editions editions;
     final ShopDoor shop;
@@ -35,32 +31,7 @@ final class OpenShop {
     final Rehearsals rehearsals;
     private final DataSource source;
 
-    /** A clock whose hands are moved. */
-    static final class Hands extends Clock {
-
-        private Instant now = Instant.parse("2026-11-25T10:00:00Z");
-
-        void forward(Duration by) {
-            now = now.plus(by);
-        }
-
-        @Override
-        public ZoneId getZone() {
-            return ZoneOffset.UTC;
-        }
-
-        @Override
-        public Clock withZone(ZoneId zone) {
-            throw new UnsupportedOperationException();
-        }
-
-        @Override
-        public Instant instant() {
-            return now;
-        }
-    }
-
-    private OpenShop(DataSource source, Hands clock, String rules) {
+    private OpenShop(DataSource source, HandClock clock, String rules) {
         this.source = source;
         this.clock = clock;
         JdbcClient database = JdbcClient.create(source);
@@ -92,7 +63,7 @@ final class OpenShop {
     private static OpenShop open(String rules, String address) {
         DataSource source = JdbcConnectionPool.create(address, "sa", "");
         Flyway.configure().dataSource(source).load().migrate();
-        return new OpenShop(source, new Hands(), rules);
+        return new OpenShop(source, new HandClock("2026-11-25T10:00:00Z"), rules);
     }
 
     /** The same shop opened again, as after a restart. */

@@ -3,15 +3,12 @@ package boughwright.storage;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import boughwright.HandClock;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
@@ -23,24 +20,7 @@ class BackupDeskTest {
     @TempDir
     private Path folder;
 
-    private Instant now = Instant.parse("2026-11-26T02:00:00Z");
-
-    private final Clock clock = new Clock() {
-        @Override
-        public ZoneId getZone() {
-            return ZoneOffset.UTC;
-        }
-
-        @Override
-        public Clock withZone(ZoneId zone) {
-            throw new UnsupportedOperationException();
-        }
-
-        @Override
-        public Instant instant() {
-            return now;
-        }
-    };
+    private final HandClock clock = new HandClock("2026-11-26T02:00:00Z");
 
     private BackupDesk desk(Path copies) {
         return new BackupDesk(Databases.H2.fresh(), clock, folder, copies.toString(), "03:30", 2);
@@ -53,7 +33,7 @@ class BackupDeskTest {
     }
 
     private void at(BackupDesk desk, String time) {
-        now = Instant.parse(time);
+        clock.set(time);
         desk.look();
     }
 
