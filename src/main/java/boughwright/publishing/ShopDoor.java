@@ -1,6 +1,5 @@
 package boughwright.publishing;
 
-import boughwright.catalogue.Catalogue;
 import boughwright.catalogue.CatalogueFault;
 import boughwright.kit.KitSolver;
 import boughwright.needs.Adjustments;
@@ -67,9 +66,9 @@ public class ShopDoor implements DisposableBean {
     private final CompletableFuture<Void> opened = new CompletableFuture<>();
     private final Thread opening;
     private final KitSolver solver = new KitSolver();
-    private final Map<String, Designer> others = new LinkedHashMap<>(16, 0.75f, true) {
+    private final Map<String, Rulebook> others = new LinkedHashMap<>(16, 0.75f, true) {
         @Override
-        protected boolean removeEldestEntry(Map.Entry<String, Designer> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<String, Rulebook> eldest) {
             return size() > OPEN;
         }
     };
@@ -117,7 +116,7 @@ public class ShopDoor implements DisposableBean {
                 rules = shipped.styleRules();
                 live = liveFrom(number, shipped);
             }
-            shelf.whenChanged(this::restocked);
+            shelf.whenChanged(left -> restocked());
             opened.complete(null);
             // The first kit loads the solver and wakes the compiler; better now than while a customer waits.
             live.designer().propose(SAMPLE, Adjustments.NONE, Designer.SEED);
@@ -215,9 +214,8 @@ public class ShopDoor implements DisposableBean {
     }
 
     /** Whoever asks from now on is served from the shelf as it is now; what is being worked out goes on with what it has. */
-    private synchronized void restocked(Catalogue catalogue) {
+    private synchronized void restocked() {
         live = new LiveShop(live.edition(), designer(live.designer().rulebook()), live.on());
-        others.replaceAll((id, designer) -> designer(designer.rulebook()));
     }
 
     /** The designer of the open shop under the edition that is live today; waits while the shop is being opened. */
@@ -238,9 +236,8 @@ public class ShopDoor implements DisposableBean {
             now = refreshed();
         }
         // Packs are promised and given back all day long.
-        Catalogue left = shelf.catalogue();
-        if (now.designer().catalogue() != left) {
-            restocked(left);
+        if (now.designer().catalogue() != shelf.catalogue()) {
+            restocked();
             now = live;
         }
         return now;
@@ -279,7 +276,7 @@ public class ShopDoor implements DisposableBean {
     }
 
     private void goLive(int number, Rulebook rulebook) {
-        others.put(live.designer().rulebook().edition().id(), live.designer());
+        others.put(live.designer().rulebook().edition().id(), live.designer().rulebook());
         others.remove(rulebook.edition().id());
         live = new LiveShop(number, designer(rulebook), editions.today());
     }
@@ -301,20 +298,20 @@ public class ShopDoor implements DisposableBean {
             return serving;
         }
         synchronized (this) {
-            Designer open = others.get(editionId);
+            Rulebook open = others.get(editionId);
             if (open == null) {
                 open = editions.edition(editionId).flatMap(this::opened).orElse(null);
                 if (open != null) {
                     others.put(editionId, open);
                 }
             }
-            return open == null ? serving : open;
+            return open == null ? serving : designer(open);
         }
     }
 
-    private Optional<Designer> opened(KeptEdition edition) {
+    private Optional<Rulebook> opened(KeptEdition edition) {
         try {
-            return opening(edition) instanceof Rulebook.Opening.Open open ? Optional.of(designer(open.rulebook())) : Optional.empty();
+            return opening(edition) instanceof Rulebook.Opening.Open open ? Optional.of(open.rulebook()) : Optional.empty();
         } catch (IOException impossible) {
             throw new IllegalStateException("a kept edition could not be read", impossible);
         }

@@ -3,7 +3,6 @@ package boughwright.ui;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Main;
-import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.router.HasDynamicTitle;
 import boughwright.text.Text;
 
@@ -12,13 +11,11 @@ abstract class DeskScreen extends StaffScreen implements HasDynamicTitle {
 
     private final StaffPlace place;
     private final Main main = new Main();
-    private final Div notice = new Div();
+    private final StaffNotice notice = new StaffNotice();
 
     DeskScreen(String name, StaffPlace place, StaffDoor door) {
         super(name, place.roles(), door);
         this.place = place;
-        notice.addClassName("notice");
-        notice.getElement().setAttribute("role", "status");
     }
 
     /** Adds everything to the page, which is empty. */
@@ -72,14 +69,11 @@ abstract class DeskScreen extends StaffScreen implements HasDynamicTitle {
     }
 
     /** Where {@link #tell} speaks; each page puts it where its reader looks. */
-    final Div notice() {
+    final StaffNotice notice() {
         return notice;
     }
 
     final void tell(String words, boolean well) {
-        Div line = new Div(new Span(words));
-        line.addClassNames("complaint", well ? "is-well" : "is-fault");
-        notice.removeAll();
-        notice.add(line);
+        notice.tell(words, well);
     }
 }

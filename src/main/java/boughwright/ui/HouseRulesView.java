@@ -60,7 +60,7 @@ class HouseRulesView extends StaffScreen implements HasUrlParameter<String>, Has
     private final Span state = new Span();
     private final Span sentence = new Span();
     private final Span live = new Span();
-    private final Div notice = new Div();
+    private final StaffNotice notice = new StaffNotice();
     private NativeButton undo;
     private NativeButton redo;
     private HouseDrafting drafting;
@@ -81,8 +81,6 @@ class HouseRulesView extends StaffScreen implements HasUrlParameter<String>, Has
         this.consultations = consultations;
         this.units = units.units();
         content.addClassName("house-content");
-        notice.addClassName("notice");
-        notice.getElement().setAttribute("role", "status");
     }
 
     @Override
@@ -222,10 +220,7 @@ class HouseRulesView extends StaffScreen implements HasUrlParameter<String>, Has
     }
 
     private void tell(String words) {
-        notice.removeAll();
-        Div line = new Div(new Span(words));
-        line.addClassNames("complaint", "is-well");
-        notice.add(line);
+        notice.tell(words, true);
     }
 
     /** Everything about the draft that stands around the page. */

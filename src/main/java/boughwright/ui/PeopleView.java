@@ -38,15 +38,13 @@ class PeopleView extends StaffScreen implements HasDynamicTitle, BeforeEnterObse
     private static final int EVENTS = 30;
 
     private final People people;
-    private final Div notice = new Div();
+    private final StaffNotice notice = new StaffNotice();
     private final Main main = new Main();
     private Role role = Role.ASSOCIATE;
 
     PeopleView(StaffDoor door) {
         super("people", StaffPlace.PEOPLE.roles(), door);
         this.people = door.people();
-        notice.addClassName("notice");
-        notice.getElement().setAttribute("role", "status");
     }
 
     @Override
@@ -87,10 +85,7 @@ class PeopleView extends StaffScreen implements HasDynamicTitle, BeforeEnterObse
     }
 
     private void tell(String words, boolean well) {
-        Div line = new Div(new Span(words));
-        line.addClassNames("complaint", well ? "is-well" : "is-fault");
-        notice.removeAll();
-        notice.add(line);
+        notice.tell(words, well);
     }
 
     private void told(People.Change change, String name) {

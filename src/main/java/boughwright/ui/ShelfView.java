@@ -42,7 +42,7 @@ class ShelfView extends StaffScreen implements HasUrlParameter<String>, HasDynam
     private final Till till;
     private final FileMappings mappings;
     private final Div content = new Div();
-    private final Div notice = new Div();
+    private final StaffNotice notice = new StaffNotice();
     private final Nav nav = new Nav();
     private final Span state = new Span();
     private final ProductTable.Memory memory = new ProductTable.Memory();
@@ -61,8 +61,6 @@ class ShelfView extends StaffScreen implements HasUrlParameter<String>, HasDynam
         this.till = till;
         this.mappings = mappings;
         content.addClassName("house-content");
-        notice.addClassName("notice");
-        notice.getElement().setAttribute("role", "status");
     }
 
     @Override
@@ -157,10 +155,7 @@ class ShelfView extends StaffScreen implements HasUrlParameter<String>, HasDynam
 
     @Override
     public void tell(String words, boolean well) {
-        notice.removeAll();
-        Div line = new Div(new Span(words));
-        line.addClassNames("complaint", well ? "is-well" : "is-fault");
-        notice.add(line);
+        notice.tell(words, well);
     }
 
     @Override
@@ -171,13 +166,11 @@ class ShelfView extends StaffScreen implements HasUrlParameter<String>, HasDynam
             return refused.faults();
         }
         if (outcome instanceof Shelf.Outcome.Done done) {
-            tell(Text.of("shelf.kept", done.products()), true);
-            NativeButton undo = Controls.link(Text.of("shelf.undo"), () -> {
+            notice.tell(Text.of("shelf.kept", done.products()), true).add(Controls.link(Text.of("shelf.undo"), () -> {
                 if (!gone()) {
                     undo(done.event().id());
                 }
-            });
-            notice.getComponentAt(0).getElement().appendChild(undo.getElement());
+            }));
         } else {
             tell(Text.of("shelf.nothing"), true);
         }
