@@ -3,7 +3,9 @@ package boughwright.brief;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** A choice that files and rules write as a lower-case word with hyphens. */
 public interface Word {
@@ -12,7 +14,16 @@ public interface Word {
 
     /** The word: {@code SEEN_FROM} → {@code seen-from}. */
     default String word() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Written.WORDS.computeIfAbsent(this, w -> w.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    }
+
+    /** Each word is written once: shortlists ask for those of every product. */
+    final class Written {
+
+        private static final Map<Word, String> WORDS = new ConcurrentHashMap<>();
+
+        private Written() {
+        }
     }
 
     static <W extends Enum<W> & Word> Optional<W> read(Class<W> choices, String word) {

@@ -6,6 +6,7 @@ import boughwright.needs.Role;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Currency;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,7 @@ import java.util.stream.Collectors;
 public final class Catalogue {
 
     private final Map<String, Product> bySku;
+    private final Map<Role, List<Product>> byRole = new EnumMap<>(Role.class);
     private final Set<String> gone;
 
     /** @throws IllegalArgumentException when two products share a SKU */
@@ -41,6 +43,9 @@ public final class Catalogue {
                 Product::sku, p -> p, (a, b) -> {
                     throw new IllegalArgumentException("two products share the SKU " + a.sku());
                 }, LinkedHashMap::new));
+        for (Role role : Role.values()) {
+            byRole.put(role, bySku.values().stream().filter(p -> p.roles().contains(role)).toList());
+        }
     }
 
     public List<Product> products() {
@@ -57,7 +62,7 @@ public final class Catalogue {
     }
 
     public List<Product> inRole(Role role) {
-        return bySku.values().stream().filter(p -> p.roles().contains(role)).toList();
+        return byRole.get(role);
     }
 
     /** With what the customer describes as their own; quantities of a tree's worth must be known by now. */

@@ -41,6 +41,7 @@ final class DesignScore {
     private final double wholeArea;
     private final Map<Role, Demand.PaletteParts> parts;
     private final List<Demand.Prefer> preferences;
+    private final Map<Role, Long> slotsIn;
     private final double[] targets;
     private final double lightsSay;
     private final double moneyScale;
@@ -59,6 +60,7 @@ final class DesignScore {
                 .collect(Collectors.toMap(Demand.PaletteParts::role, d -> d, (a, b) -> b, () -> new EnumMap<>(Role.class)));
         Set<Role> roles = slots.stream().map(Slot::role).collect(Collectors.toSet());
         this.preferences = needs.demands(Demand.Prefer.class).stream().filter(p -> roles.contains(p.role())).toList();
+        this.slotsIn = slots.stream().collect(Collectors.groupingBy(Slot::role, () -> new EnumMap<>(Role.class), Collectors.counting()));
         this.targets = needs.demands(Demand.Shares.class).stream().findFirst()
                 .map(s -> new double[] {s.main(), s.second(), s.spark()}).orElse(new double[] {0.6, 0.3, 0.1});
         this.kept = request.hand().kept();
@@ -176,7 +178,7 @@ final class DesignScore {
         double whole = 0;
         double met = 0;
         for (Demand.Prefer wish : preferences) {
-            double share = wish.weight() / slots.stream().filter(s -> s.role() == wish.role()).count();
+            double share = wish.weight() / slotsIn.get(wish.role());
             whole += wish.weight();
             if (wish.role() == slot.role() && product.values(wish.trait()).contains(wish.value())) {
                 met += share;

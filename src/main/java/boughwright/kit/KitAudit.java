@@ -42,6 +42,7 @@ final class KitAudit {
     private final Brief brief;
     private final List<KitLine> lines;
     private final Map<String, Place> places;
+    private final double wholeArea;
     private final List<Fault> faults = new ArrayList<>();
 
     /** What kind of promise a fault breaks. */
@@ -66,6 +67,7 @@ final class KitAudit {
         this.brief = request.brief();
         this.lines = lines;
         this.places = places();
+        this.wholeArea = Math.max(1e-9, places.values().stream().mapToDouble(Place::area).sum());
     }
 
     private Map<String, Place> places() {
@@ -292,12 +294,8 @@ final class KitAudit {
         };
     }
 
-    private double wholeArea() {
-        return Math.max(1e-9, places.values().stream().mapToDouble(Place::area).sum());
-    }
-
     private double say(Place place) {
-        return 0.5 / places.size() + 0.5 * place.area() / wholeArea();
+        return 0.5 / places.size() + 0.5 * place.area() / wholeArea;
     }
 
     /** Places that show a colour of the palette; lights do not. */
@@ -359,7 +357,7 @@ final class KitAudit {
         double[] targets = needs.demands(Demand.Shares.class).stream().findFirst()
                 .map(s -> new double[] {s.main(), s.second(), s.spark()}).orElse(new double[] {0.6, 0.3, 0.1});
         double[] shares = new double[4];
-        places.values().forEach(p -> shares[part(p)] += p.area() / wholeArea());
+        places.values().forEach(p -> shares[part(p)] += p.area() / wholeArea);
         return 1 - (Math.abs(shares[0] - targets[0]) + Math.abs(shares[1] + shares[3] - targets[1]) + Math.abs(shares[2] - targets[2])) / 2;
     }
 

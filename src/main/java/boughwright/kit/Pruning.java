@@ -7,6 +7,7 @@ import boughwright.needs.Needs;
 import boughwright.needs.Role;
 import boughwright.needs.Trait;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -30,6 +31,9 @@ final class Pruning {
     private final Needs needs;
     private final Set<Layer> capped;
     private final Map<String, Set<String>> slotsOf = new HashMap<>();
+    private final Map<Role, List<Trait>> constrained = new EnumMap<>(Role.class);
+    private final List<Demand.DarkOne> darkOnes;
+    private final List<Demand.Narrower> narrowers;
 
     /**
      * @param score empty when only money matters; then points and what only they look at tell no candidates apart
@@ -39,6 +43,8 @@ final class Pruning {
         this.score = score;
         this.needs = request.needs();
         this.capped = request.hand().caps().keySet();
+        this.darkOnes = needs.demands(Demand.DarkOne.class);
+        this.narrowers = needs.demands(Demand.Narrower.class);
         candidates.forEach((slot, list) -> list.forEach(c -> slotsOf.computeIfAbsent(c.product().sku(), s -> new HashSet<>()).add(slot)));
     }
 
@@ -98,13 +104,13 @@ final class Pruning {
                 shown.add(product.scale());
             }
         });
-        for (Trait trait : constrained(role)) {
+        for (Trait trait : constrained.computeIfAbsent(role, this::constrained)) {
             shown.add(product.values(trait));
         }
-        for (Demand.DarkOne dark : needs.demands(Demand.DarkOne.class)) {
+        for (Demand.DarkOne dark : darkOnes) {
             shown.add(dark.roles().contains(role) && product.lab().l() <= dark.lightness());
         }
-        for (Demand.Narrower narrower : needs.demands(Demand.Narrower.class)) {
+        for (Demand.Narrower narrower : narrowers) {
             if (narrower.narrower() == role || narrower.wider() == role) {
                 shown.add(product.width());
             }

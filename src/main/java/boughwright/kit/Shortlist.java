@@ -8,6 +8,8 @@ import boughwright.needs.Needs;
 import boughwright.needs.Role;
 import boughwright.needs.Taste;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -27,6 +29,7 @@ final class Shortlist {
 
     private final KitRequest request;
     private final Map<String, Integer> owned;
+    private final Map<Role, Map<Product, Boolean>> allowed = new EnumMap<>(Role.class);
 
     Shortlist(KitRequest request) {
         this.request = request;
@@ -57,7 +60,8 @@ final class Shortlist {
     boolean fits(Slot slot, Product product) {
         String own = request.own().get(slot.id());
         return (own == null || own.equals(product.sku())) && product.roles().contains(slot.role()) && rightSize(slot.first(), product)
-                && allowed(slot.role(), product, request.needs());
+                && allowed.computeIfAbsent(slot.role(), r -> new IdentityHashMap<>())
+                        .computeIfAbsent(product, p -> allowed(slot.role(), p, request.needs()));
     }
 
     Candidate candidate(Slot slot, Product product, Set<String> breaks) {
