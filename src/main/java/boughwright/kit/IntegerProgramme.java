@@ -5,6 +5,8 @@ import com.google.ortools.linearsolver.MPObjective;
 import com.google.ortools.linearsolver.MPSolver;
 import com.google.ortools.linearsolver.MPSolverParameters;
 import com.google.ortools.linearsolver.MPVariable;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * One linear programme with binary and continuous variables, solved by CBC on one thread. It knows nothing of kits.
@@ -26,6 +28,7 @@ final class IntegerProgramme implements AutoCloseable {
 
     private final MPSolver solver = MPSolver.createSolver("CBC");
     private final MPObjective objective = solver.objective();
+    private final List<MPVariable> rewarded = new ArrayList<>();
 
     @Override
     public void close() {
@@ -55,10 +58,17 @@ final class IntegerProgramme implements AutoCloseable {
 
     void worth(MPVariable variable, double points) {
         objective.setCoefficient(variable, points);
+        rewarded.add(variable);
     }
 
     void worth(double constant) {
         objective.setOffset(objective.offset() + constant);
+    }
+
+    /** From now on only what is worth so much counts; to be asked for when everything has its worth. */
+    void reach(double points) {
+        MPConstraint reached = atLeast(points - objective.offset());
+        rewarded.forEach(v -> reached.setCoefficient(v, objective.getCoefficient(v)));
     }
 
     Outcome maximise(double gap, Patience patience) {

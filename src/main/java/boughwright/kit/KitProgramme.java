@@ -60,6 +60,8 @@ final class KitProgramme implements AutoCloseable {
      * outweigh anything that the score tells apart, enough that equal kits always fall the same way.
      */
     private static final double TIE = 1e-7;
+    /** What a choice may fall short of the points that it must reach, in the programme; whoever asks looks at the kit's own score. */
+    private static final double REACH = 1e-3;
     /** Coins in a unit of money in the programme; solvers like moderate numbers. */
     private static final double COINS = 100.0;
 
@@ -90,14 +92,18 @@ final class KitProgramme implements AutoCloseable {
         programme.close();
     }
 
-    /** The choice with the best score. */
-    Result best(DesignScore score, double gap, Patience patience) {
+    /** The choice with the best score, if there is one of so many points; any, when they are not finite. */
+    Result best(DesignScore score, double points, double gap, Patience patience) {
         holdEverything();
         addUpPoints(score);
         rewardShares(score);
         rewardTextures(score);
         rewardFinishes(score);
         rewardScales(score);
+        if (Double.isFinite(points)) {
+            // Ties take a little off, and the solver rounds.
+            programme.reach(points - REACH);
+        }
         return result(programme.maximise(gap, patience));
     }
 

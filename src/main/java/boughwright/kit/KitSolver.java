@@ -75,8 +75,20 @@ public final class KitSolver {
         return best(request, patience, true);
     }
 
+    /**
+     * As {@link #best(KitRequest, Patience)}, for somebody who has no use for a kit of fewer points; that there is none is found sooner than
+     * the best of those that fall short.
+     */
+    public Optional<Kit> bestFrom(double points, KitRequest request, Patience patience) {
+        return best(request, points, patience, true).filter(kit -> kit.score() >= points);
+    }
+
     /** @param pruned whether dominated candidates are left out first; the score is the same either way */
     Optional<Kit> best(KitRequest request, Patience patience, boolean pruned) {
+        return best(request, Double.NEGATIVE_INFINITY, patience, pruned);
+    }
+
+    private Optional<Kit> best(KitRequest request, double points, Patience patience, boolean pruned) {
         DesignScore score = new DesignScore(request, Slot.of(request.needs().bought()));
         Optional<Map<String, List<Candidate>>> candidates = candidates(request);
         if (pruned) {
@@ -86,7 +98,7 @@ public final class KitSolver {
             return Optional.empty();
         }
         try (KitProgramme programme = new KitProgramme(request, candidates.get())) {
-            Result result = programme.best(score, GAP, patience);
+            Result result = programme.best(score, points, GAP, patience);
             if (result instanceof Result.Chosen chosen) {
                 return Optional.of(kit(request, chosen.solution().chosen(), chosen.solution().objective(), chosen.solution().bound()));
             }

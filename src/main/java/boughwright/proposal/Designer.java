@@ -122,10 +122,20 @@ public final class Designer {
 
     /** The kit when there is one, without hanging it; none for a brief that names products which are gone. */
     public Optional<Kit> kitIfPossible(Brief brief, Adjustments adjustments, Patience patience) {
+        return kitFrom(Double.NEGATIVE_INFINITY, brief, adjustments, patience);
+    }
+
+    /** As {@link #kitIfPossible}, of at least so many points. */
+    Optional<Kit> kitFrom(double points, Brief brief, Adjustments adjustments, Patience patience) {
         if (!unknownOwned(brief).isEmpty()) {
             return Optional.empty();
         }
-        return solver.best(new AskedFor(rulebook, catalogue, brief, adjustments).all(), patience);
+        return solver.bestFrom(points, new AskedFor(rulebook, catalogue, brief, adjustments).all(), patience);
+    }
+
+    /** The proposal of a kit that was found for the same brief and adjustments. */
+    Proposal hung(Brief brief, Adjustments adjustments, Kit kit, long seed) {
+        return proposal(new AskedFor(rulebook, catalogue, brief, adjustments).all(), adjustments, kit, seed);
     }
 
     private Proposal proposal(KitRequest request, Adjustments adjustments, Kit kit, long seed) {
@@ -163,6 +173,11 @@ public final class Designer {
     /** The same kit hung as other hands would have it. @param adjustments that differ from the proposal's in what is moved alone */
     public Proposal rearranged(Proposal proposal, Adjustments adjustments) {
         return proposal(request(proposal), adjustments, proposal.kit(), proposal.seed());
+    }
+
+    /** What was asked for as the first of the ways, before others are looked for. */
+    public Offers asOffered(Proposal asked) {
+        return new OfferMaker(this, asked, Patience.usual()).asAsked();
     }
 
     /** Three ways to meet one brief; see {@link Offers}. */

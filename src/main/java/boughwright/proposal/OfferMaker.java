@@ -4,6 +4,7 @@ import boughwright.brief.Abundance;
 import boughwright.brief.Brief;
 import boughwright.brief.Palette;
 import boughwright.colour.Lab;
+import boughwright.kit.Kit;
 import boughwright.kit.Patience;
 import boughwright.kit.Term;
 import boughwright.kit.TermScore;
@@ -48,11 +49,15 @@ final class OfferMaker {
         this.hand = asked.adjustments().keeping(Map.of());
     }
 
-    Offers offers() {
-        List<Offer> offers = new ArrayList<>();
+    /** What was asked for alone. */
+    Offers asAsked() {
         Brief brief = asked.brief();
-        offers.add(new Offer(Kind.ASKED, asked, Text.of("offer.asked." + (brief.budget().isPresent() ? "budget" : "free"),
-                brief.budget().map(Money::show).orElse("")), List.of(), brief.abundance(), brief.budget()));
+        return new Offers(List.of(new Offer(Kind.ASKED, asked, Text.of("offer.asked." + (brief.budget().isPresent() ? "budget" : "free"),
+                brief.budget().map(Money::show).orElse("")), List.of(), brief.abundance(), brief.budget())), Optional.empty());
+    }
+
+    Offers offers() {
+        List<Offer> offers = new ArrayList<>(asAsked().offers());
         leaner().ifPresent(offers::add);
         fuller().ifPresent(offers::add);
         return new Offers(offers, palette());
@@ -70,17 +75,20 @@ final class OfferMaker {
         if (budget.amount().signum() <= 0) {
             return Optional.empty();
         }
-        Optional<Proposal> best = Optional.empty();
+        Optional<Kit> best = Optional.empty();
+        Brief simplest = asked.brief();
         for (int level = asked.brief().abundance().ordinal(); level >= 0; level--) {
             Brief brief = asked.brief().withBudget(Optional.of(budget)).withAbundance(Abundance.values()[level]);
-            Optional<Proposal> made = designer.ifPossible(brief, hand, asked.seed(), patience);
             // Fewer good pieces are better than as many of the wrong colour.
-            if (made.isPresent() && (best.isEmpty() || made.get().kit().score() > best.get().kit().score() + WORTH)) {
-                best = made;
+            Optional<Kit> kit = designer.kitFrom(best.map(b -> b.score() + WORTH).orElse(Double.NEGATIVE_INFINITY), brief, hand, patience);
+            if (kit.isPresent() && (best.isEmpty() || kit.get().score() > best.get().score() + WORTH)) {
+                best = kit;
+                simplest = brief;
             }
         }
         Money most = budget;
-        return best.map(p -> new Offer(Kind.LEANER, p, leanerWords(p), differences(p), p.brief().abundance(), Optional.of(most)));
+        Brief brief = simplest;
+        return best.map(kit -> designer.hung(brief, hand, kit, asked.seed())).map(p -> new Offer(Kind.LEANER, p, leanerWords(p), differences(p), p.brief().abundance(), Optional.of(most)));
     }
 
     private String leanerWords(Proposal leaner) {
@@ -110,9 +118,9 @@ final class OfferMaker {
         if (asked.brief().budget().isEmpty()) {
             return Optional.empty();
         }
-        return designer.ifPossible(asked.brief().withBudget(Optional.of(budget)), hand, asked.seed(), patience)
-                .filter(p -> p.kit().score() >= asked.kit().score() + WORTH && p.kit().total().compareTo(asked.kit().total()) > 0)
-                .map(p -> new Offer(Kind.FULLER, p, Text.of("offer.fuller.better", p.kit().total().minus(asked.kit().total()).show(), gain(p)),
+        Brief better = asked.brief().withBudget(Optional.of(budget));
+        return designer.kitFrom(asked.kit().score() + WORTH, better, hand, patience).filter(kit -> kit.total().compareTo(asked.kit().total()) > 0)
+                .map(kit -> designer.hung(better, hand, kit, asked.seed())).map(p -> new Offer(Kind.FULLER, p, Text.of("offer.fuller.better", p.kit().total().minus(asked.kit().total()).show(), gain(p)),
                         differences(p), abundance, Optional.of(budget)));
     }
 
@@ -154,7 +162,8 @@ final class OfferMaker {
                 .sorted(Comparator.comparingDouble((Palette p) -> distance(p, brief.palette())).thenComparing(Palette::id)).limit(PALETTES).toList();
         Optional<PaletteHint> best = Optional.empty();
         for (Palette palette : near) {
-            Optional<PaletteHint> hint = designer.kitIfPossible(brief.withPalette(palette), hand, patience)
+            double wanted = Math.max(PALETTE_WORTH, best.map(PaletteHint::points).orElse(0.0));
+            Optional<PaletteHint> hint = designer.kitFrom(asked.kit().score() + wanted, brief.withPalette(palette), hand, patience)
                     .map(kit -> new PaletteHint(palette, kit.score() - asked.kit().score(), kit.total())).filter(h -> h.points() >= PALETTE_WORTH);
             if (hint.isPresent() && (best.isEmpty() || hint.get().points() > best.get().points())) {
                 best = hint;
