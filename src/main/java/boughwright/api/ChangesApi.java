@@ -3,6 +3,7 @@ package boughwright.api;
 import boughwright.consultation.Consultations;
 import boughwright.consultation.Reopened;
 import boughwright.consultation.Saved;
+import boughwright.kit.Patience;
 import boughwright.needs.Adjustments;
 import boughwright.proposal.AdjustmentsJson;
 import boughwright.proposal.Designer;
@@ -65,7 +66,7 @@ class ChangesApi {
         if (hand.kept().isEmpty() && reopened.get().outcome() instanceof Outcome.Made made) {
             hand = hand.keeping(made.proposal().products());
         }
-        Outcome outcome = designer.propose(saved.brief(), hand, saved.seed());
+        Outcome outcome = consultations.workOut(designer, saved.brief(), hand, saved.seed(), Patience.usual());
         if (outcome instanceof Outcome.BadBrief bad) {
             return ProposalsApi.problem(bad.faults());
         }

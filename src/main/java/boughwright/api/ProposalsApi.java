@@ -6,6 +6,7 @@ import boughwright.consultation.Reopened;
 import boughwright.consultation.Saved;
 import boughwright.counter.Deeds;
 import boughwright.publishing.ShopDoor;
+import boughwright.kit.Patience;
 import boughwright.needs.Adjustments;
 import boughwright.proposal.Designer;
 import boughwright.proposal.Outcome;
@@ -79,7 +80,7 @@ class ProposalsApi {
         if (before.isPresent()) {
             return made(before.get(), text);
         }
-        Outcome outcome = shop.designer().propose(text, Adjustments.NONE, Designer.SEED);
+        Outcome outcome = consultations.workOut(shop.designer(), text, Adjustments.NONE, Designer.SEED, Patience.usual());
         if (outcome instanceof Outcome.BadBrief bad) {
             return problem(bad.faults());
         }

@@ -1,9 +1,13 @@
 package boughwright.consultation;
 
+import boughwright.kit.Patience;
 import boughwright.measure.Units;
+import boughwright.needs.Adjustments;
 import boughwright.proposal.AdjustmentsJson;
 import boughwright.proposal.Designer;
+import boughwright.proposal.Offers;
 import boughwright.proposal.Outcome;
+import boughwright.proposal.Proposal;
 import boughwright.proposal.ProposalJson;
 import boughwright.publishing.ShopDoor;
 import boughwright.shelf.Reservations;
@@ -36,6 +40,7 @@ public class Consultations {
     private final Uses uses;
     private final Interviews interviews;
     private final Reservations reservations;
+    private final Workbench workbench = new Workbench(Runtime.getRuntime().availableProcessors());
 
     Consultations(JdbcClient database, Settling settling, ShopDoor shop, Uses uses, Interviews interviews, Reservations reservations) {
         this.database = database;
@@ -44,6 +49,25 @@ public class Consultations {
         this.uses = uses;
         this.interviews = interviews;
         this.reservations = reservations;
+    }
+
+    /**
+     * Works a brief out for a consultation, in turn with others; what comes of it is not kept yet. What was asked for in the same way a moment
+     * ago is recalled.
+     *
+     * @throws java.util.concurrent.CancellationException when {@code patience} is cancelled on the way
+     */
+    public Outcome workOut(Designer designer, String brief, Adjustments hand, long seed, Patience patience) {
+        return workbench.proposal(designer, brief, hand, seed, patience);
+    }
+
+    /**
+     * The other ways to meet the brief of a proposal, which wait for those who have none yet; see {@link Designer#offers}.
+     *
+     * @throws java.util.concurrent.CancellationException when {@code patience} is cancelled on the way
+     */
+    public Offers offers(Designer designer, Proposal asked, Patience patience) {
+        return workbench.offers(designer, asked, patience);
     }
 
     /** Saves a proposal that no interview went before, as the first of a new consultation. */
@@ -84,18 +108,18 @@ public class Consultations {
 
     private Reopened reopened(Saved saved) {
         Designer designer = shop.designer(saved.edition(), reservations.of(saved.code()));
-        Outcome outcome = designer.propose(saved.brief(), saved.adjustments(), saved.seed());
+        Outcome outcome = workbench.proposal(designer, saved.brief(), saved.adjustments(), saved.seed(), Patience.usual());
         if (outcome instanceof Outcome.BadBrief || text(saved.code(), outcome).equals(saved.proposal())) {
             return new Reopened(saved, designer, outcome, false);
         }
         return new Reopened(go(saved.code(), saved.brief(), outcome), designer, outcome, true);
     }
 
-    private static Reopened told(Reopened reopened) {
+    private Reopened told(Reopened reopened) {
         Saved saved = reopened.saved();
         Outcome outcome = reopened.outcome() instanceof Outcome.Made made
                 ? reopened.designer().told(made, made.proposal().brief().units())
-                : reopened.designer().propose(saved.brief(), saved.adjustments(), saved.seed());
+                : workbench.proposal(reopened.designer(), saved.brief(), saved.adjustments(), saved.seed(), Patience.usual());
         return new Reopened(saved, reopened.designer(), outcome, reopened.moved());
     }
 

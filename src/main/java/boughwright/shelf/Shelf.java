@@ -83,7 +83,27 @@ public class Shelf {
     }
 
     /** What is left of a state when promised packs are taken off. @param promised packs by SKU, as they were at {@code version} at the latest */
-    private record Left(State of, long version, Map<String, Integer> promised, Catalogue catalogue) {
+    private record Left(State of, long version, Map<String, Integer> promised, Catalogue catalogue, Map<Map<String, Integer>, Catalogue> withOwn) {
+
+        /** Those who have been promised something come back to it: a counter page asks at each touch. */
+        private static final int MOST = 16;
+
+        Left(State of, long version, Map<String, Integer> promised) {
+            this(of, version, promised, promised.isEmpty() ? of.catalogue() : of.less(promised), new HashMap<>());
+        }
+
+        Catalogue catalogue(Map<String, Integer> own) {
+            synchronized (withOwn) {
+                if (withOwn.size() >= MOST && !withOwn.containsKey(own)) {
+                    withOwn.clear();
+                }
+                return withOwn.computeIfAbsent(Map.copyOf(own), mine -> {
+                    Map<String, Integer> others = new HashMap<>(promised);
+                    mine.forEach((sku, packs) -> others.merge(sku, -packs, (a, b) -> Math.max(0, a + b)));
+                    return of.less(others);
+                });
+            }
+        }
     }
 
     /** What came of a change. */
@@ -214,12 +234,7 @@ public class Shelf {
      */
     public Catalogue catalogue(Map<String, Integer> own) {
         Left now = left();
-        if (own.isEmpty()) {
-            return now.catalogue();
-        }
-        Map<String, Integer> others = new HashMap<>(now.promised());
-        own.forEach((sku, packs) -> others.merge(sku, -packs, (a, b) -> Math.max(0, a + b)));
-        return now.of().less(others);
+        return own.isEmpty() ? now.catalogue() : now.catalogue(own);
     }
 
     private Left left() {
@@ -232,8 +247,7 @@ public class Shelf {
             if (!upToDate(left)) {
                 long version = promises.get();
                 State of = state;
-                Map<String, Integer> promised = books.promised();
-                left = new Left(of, version, promised, promised.isEmpty() ? of.catalogue() : of.less(promised));
+                left = new Left(of, version, books.promised());
             }
             return left;
         }
