@@ -21,6 +21,7 @@ import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.AbstractHttpConfigurer;
 import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
 import org.springframework.security.config.http.SessionCreationPolicy;
+import org.springframework.security.config.observation.SecurityObservationSettings;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.authentication.session.NullAuthenticatedSessionStrategy;
 import org.springframework.security.web.header.HeaderWriterFilter;
@@ -40,6 +41,12 @@ import org.springframework.util.AntPathMatcher;
 class Guard {
 
     private static final AntPathMatcher PATHS = new AntPathMatcher();
+
+    /** Each filter of the chain would be watched by itself; that costs more than the filters do. */
+    @Bean
+    SecurityObservationSettings unwatched() {
+        return SecurityObservationSettings.noObservations();
+    }
 
     @Bean
     SecurityFilterChain everything(HttpSecurity http, Throttle throttle, Tablets tablets, @Value("${boughwright.limit.work}") int work, @Value("${boughwright.limit.pages}") int pages)
