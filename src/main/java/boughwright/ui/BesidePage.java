@@ -2,7 +2,6 @@ package boughwright.ui;
 
 import boughwright.consultation.Consultation;
 import boughwright.consultation.Reopened;
-import boughwright.drawing.ProposalPicture;
 import boughwright.kit.KitLine;
 import boughwright.proposal.Outcome;
 import boughwright.proposal.Phrases;
@@ -48,11 +47,7 @@ final class BesidePage extends Div {
         Section card = new Section();
         card.addClassName("way");
         card.getElement().setAttribute("aria-label", Consultation.spoken(code));
-        proposal.ifPresent(p -> {
-            Div picture = Controls.drawn(new ProposalPicture(p.brief(), p.kit(), p.layout(), p.catalogue()).beside(name));
-            picture.addClassName("picture");
-            card.add(picture);
-        });
+        proposal.ifPresent(p -> card.add(new Drawing(p, name)));
         Div words = new Div(new H2(Consultation.spoken(code)));
         words.addClassName("words");
         if (proposal.isEmpty()) {

@@ -4,7 +4,6 @@ import boughwright.consultation.Reopened;
 import boughwright.counter.Entry;
 import boughwright.counter.Note;
 import boughwright.counter.Notes;
-import boughwright.drawing.ProposalPicture;
 import boughwright.proposal.Outcome;
 import boughwright.proposal.Phrases;
 import boughwright.proposal.Proposal;
@@ -54,9 +53,7 @@ final class CasePage extends Div {
         }
         side.add(notes(entry), more(entry));
         proposal.ifPresent(p -> {
-            Div picture = Controls.drawn(new ProposalPicture(p.brief(), p.kit(), p.layout(), p.catalogue()).beside("case"));
-            picture.addClassName("picture");
-            Section stage = new Section(picture);
+            Section stage = new Section(new Drawing(p, "case"));
             stage.addClassNames("stage", "case-stage");
             stage.getElement().setAttribute("aria-label", Text.of("proposal.drawing-label"));
             add(stage);

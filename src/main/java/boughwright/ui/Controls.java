@@ -33,26 +33,29 @@ final class Controls {
             text.addClassName("card-words");
             card.add(text);
         }
-        card.addClickListener(e -> onClick.run());
+        SteadyButtons.touched(card, onClick);
         return card;
     }
 
     /** A small rounded button that is chosen or not. */
     static NativeButton pill(String text, boolean chosen, Runnable onClick) {
-        NativeButton pill = new NativeButton(text, e -> onClick.run());
+        NativeButton pill = new NativeButton(text);
+        SteadyButtons.touched(pill, onClick);
         pill.addClassName("pill");
         pressed(pill, chosen);
         return pill;
     }
 
     static NativeButton button(String text, String kind, Runnable onClick) {
-        NativeButton button = new NativeButton(text, e -> onClick.run());
+        NativeButton button = new NativeButton(text);
+        SteadyButtons.touched(button, onClick);
         button.addClassNames("button", kind);
         return button;
     }
 
     static NativeButton link(String text, Runnable onClick) {
-        NativeButton link = new NativeButton(text, e -> onClick.run());
+        NativeButton link = new NativeButton(text);
+        SteadyButtons.touched(link, onClick);
         link.addClassName("link");
         return link;
     }

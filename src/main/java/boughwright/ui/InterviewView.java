@@ -16,6 +16,7 @@ import boughwright.proposal.Designer;
 import boughwright.proposal.Outcome;
 import boughwright.text.Language;
 import boughwright.text.Text;
+import com.vaadin.flow.component.DetachEvent;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Footer;
 import com.vaadin.flow.component.html.H1;
@@ -32,8 +33,10 @@ import com.vaadin.flow.router.OptionalParameter;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.server.auth.AnonymousAllowed;
 import java.time.Duration;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** The interview: one question a page on large cards, the tree in its room drawn to scale beside them. */
 @AnonymousAllowed
@@ -52,11 +55,15 @@ class InterviewView extends Screen implements HasUrlParameter<String>, HasDynami
     private final Div question = new Div();
     private final Div room = new Div();
     private final Paragraph fault = new Paragraph();
+    private final Span waits = new Span();
+    private final Later later = new Later();
     private final NativeButton back;
     private final NativeButton next;
     private final NativeButton units;
     private Designer designer;
     private boolean whyOpen;
+    private Question shown;
+    private List<Object> roomShows = List.of();
 
     InterviewView(Books books) {
         super("interview");
@@ -111,6 +118,11 @@ class InterviewView extends Screen implements HasUrlParameter<String>, HasDynami
         books.open().open(begun.code(), books.marks());
         code.setText(Text.of("proposal.code", begun.spoken()));
         tellPage();
+    }
+
+    @Override
+    protected void onDetach(DetachEvent detach) {
+        later.stop();
     }
 
     @Override
@@ -179,19 +191,29 @@ class InterviewView extends Screen implements HasUrlParameter<String>, HasDynami
     }
 
     private Footer footer() {
-        Footer footer = new Footer(back, next);
+        waits.addClassNames("waits", "soft");
+        waits.getElement().setAttribute("role", "status");
+        Footer footer = new Footer(back, waits, next);
         footer.addClassNames("bar", "foot");
         return footer;
     }
 
     /** What was wrong before may be right now; the next step will tell. */
     private void answered() {
+        stay();
         interview.answered();
         fault.setText("");
         show();
     }
 
+    /** Something else was touched while the tree was being put together. */
+    private void stay() {
+        later.cancel();
+        waits.setText("");
+    }
+
     private void back() {
+        stay();
         whyOpen = false;
         fault.setText("");
         interview.back();
@@ -220,8 +242,15 @@ class InterviewView extends Screen implements HasUrlParameter<String>, HasDynami
         String kept = consultation.orElseThrow().code();
         String brief = interview.answers().brief();
         Optional<Saved> before = books.consultations().open(kept);
-        Outcome outcome = designer().propose(brief, before.map(b -> b.adjustments().keeping(Map.of())).orElse(Adjustments.NONE),
-                before.map(Saved::seed).orElse(Designer.SEED));
+        Adjustments hand = before.map(b -> b.adjustments().keeping(Map.of())).orElse(Adjustments.NONE);
+        long seed = before.map(Saved::seed).orElse(Designer.SEED);
+        Outcome[] outcome = new Outcome[1];
+        later.run(patience -> outcome[0] = books.consultations().workOut(designer(), brief, hand, seed, patience), () -> waits.setText(Text.of("interview.waits")),
+                () -> finished(kept, brief, outcome[0]));
+    }
+
+    private void finished(String kept, String brief, Outcome outcome) {
+        waits.setText("");
         if (outcome instanceof Outcome.BadBrief bad) {
             fault.setText(bad.faults().get(0).sentence());
             return;
@@ -263,6 +292,8 @@ class InterviewView extends Screen implements HasUrlParameter<String>, HasDynami
         units.getElement().setAttribute("aria-label", Text.of("units.switch", units.getText()));
         showProgress();
         Question at = interview.at();
+        SteadyButtons before = at == shown ? SteadyButtons.in(question) : SteadyButtons.none();
+        shown = at;
         question.removeAll();
         NativeButton why = Controls.link(Text.of("interview.why"), this::toggleWhy);
         why.getElement().setAttribute("aria-expanded", String.valueOf(whyOpen));
@@ -274,6 +305,7 @@ class InterviewView extends Screen implements HasUrlParameter<String>, HasDynami
         question.add(Controls.words(Text.of(at.topicKey()), "topic"), new H1(Text.of(at.titleKey())));
         question.add(pages.page(at));
         question.add(whyBox);
+        before.stayIn(question);
         back.setText(Text.of("interview.back"));
         back.setVisible(!interview.first());
         next.setText(interview.last() ? Text.of("interview.finish")
@@ -306,15 +338,24 @@ class InterviewView extends Screen implements HasUrlParameter<String>, HasDynami
                 height.flatMap(h -> answers.diameterRead()).map(Length::metres).filter(d -> d > 0.1 && d < 8).orElse(1.3), answers.fullness);
         if (interview.at() == Question.PALETTE) {
             Palette palette = pages.palette();
-            room.getElement().setProperty("innerHTML", PaletteTree.svg(shape, palette, Text.of("interview.palette.tree"),
-                    Text.of("interview.palette.tree.words", palette.shownTitle())));
+            String words = Text.of("interview.palette.tree.words", palette.shownTitle());
+            drawRoom(List.of(shape, palette.colours(), words), () -> PaletteTree.svg(shape, palette, Text.of("interview.palette.tree"), words));
             return;
         }
         Optional<Length> ceiling = Length.read(answers.ceiling).filter(c -> c.metres() > 1.2 && c.metres() < 19);
         String label = ceiling.map(c -> ceilingWords(c, height)).orElse("");
         String title = height.map(h -> Text.of("interview.room-title", h.show(answers.units))).orElse(Text.of("interview.room-title.unknown"));
-        room.getElement().setProperty("innerHTML", RoomPicture.svg(shape, ceiling.map(Length::metres).orElse(null),
-                RoomPicture.Room.of(label, new Length(PERSON).show(answers.units), title).withTreeKnown(height.isPresent()).withGround(false).withSize(400, 520)));
+        String person = new Length(PERSON).show(answers.units);
+        drawRoom(List.of(shape, ceiling, label, person, title, height.isPresent()), () -> RoomPicture.svg(shape, ceiling.map(Length::metres).orElse(null),
+                RoomPicture.Room.of(label, person, title).withTreeKnown(height.isPresent()).withGround(false).withSize(400, 520)));
+    }
+
+    /** Only when something in it has changed: it is most of what a page weighs. @param shows all that decides how it looks */
+    private void drawRoom(List<Object> shows, Supplier<String> drawing) {
+        if (!shows.equals(roomShows)) {
+            roomShows = shows;
+            room.getElement().setProperty("innerHTML", drawing.get());
+        }
     }
 
     private String ceilingWords(Length ceiling, Optional<Length> height) {

@@ -35,13 +35,22 @@ final class Later {
      * @param ready called on the screen when it is done, and not when it was cancelled
      */
     void run(Consumer<Patience> work, Runnable waiting, Runnable ready) {
+        run(GRACE_MILLIS, work, waiting, ready);
+    }
+
+    /** As {@link #run}, for what the screen has something to show without: it does not wait at all. */
+    void beside(Consumer<Patience> work, Runnable ready) {
+        run(0, work, () -> { }, ready);
+    }
+
+    private void run(long grace, Consumer<Patience> work, Runnable waiting, Runnable ready) {
         patience.cancel();
         Patience mine = Patience.usual();
         patience = mine;
         UI ui = UI.getCurrent();
         Future<?> done = worker.submit(Text.carried(() -> work.accept(mine)));
         try {
-            done.get(GRACE_MILLIS, TimeUnit.MILLISECONDS);
+            done.get(grace, TimeUnit.MILLISECONDS);
             ui.setPollInterval(-1);
             ready.run();
         } catch (TimeoutException slow) {
@@ -74,6 +83,11 @@ final class Later {
 
     private static RuntimeException broken(ExecutionException e) {
         return e.getCause() instanceof RuntimeException cause ? cause : new IllegalStateException(e.getCause());
+    }
+
+    /** What is going on is not wanted any longer. */
+    void cancel() {
+        patience.cancel();
     }
 
     /** Nobody looks any longer. */

@@ -4,7 +4,6 @@ import boughwright.brief.Brief;
 import boughwright.brief.BriefFault;
 import boughwright.consultation.Consultation;
 import boughwright.consultation.Reopened;
-import boughwright.drawing.ProposalPicture;
 import boughwright.kit.Patience;
 import boughwright.proposal.Designer;
 import boughwright.proposal.Outcome;
@@ -173,6 +172,11 @@ abstract class PlanScreen extends Screen implements HasUrlParameter<String>, Has
         });
     }
 
+    /** Works out what is added to the page when it is there. */
+    final void beside(Consumer<Patience> work, Runnable ready) {
+        later.beside(work, ready);
+    }
+
     /** Works out from the proposal what the page sets side by side; where there is only a clash, that is shown instead. */
     final void compare(String heading, BiConsumer<Proposal, Patience> work, Runnable ready) {
         Optional<Proposal> asked = proposing.proposal();
@@ -183,13 +187,6 @@ abstract class PlanScreen extends Screen implements HasUrlParameter<String>, Has
         removeAll();
         add(header(), new Main(new H1(Text.of(heading))));
         workOut(patience -> work.accept(asked.get(), patience), ready);
-    }
-
-    /** @param name of its own among the pictures of the page */
-    static Div picture(Proposal proposal, String name) {
-        Div picture = Controls.drawn(new ProposalPicture(proposal.brief(), proposal.kit(), proposal.layout(), proposal.catalogue()).beside(name));
-        picture.addClassName("picture");
-        return picture;
     }
 
     final void go(Class<? extends PlanScreen> screen) {

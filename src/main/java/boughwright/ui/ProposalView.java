@@ -83,6 +83,7 @@ class ProposalView extends PlanScreen {
 
     @Override
     void show() {
+        SteadyButtons before = SteadyButtons.in(this);
         removeAll();
         add(header());
         boolean fits = proposing().proposal().isPresent();
@@ -103,11 +104,15 @@ class ProposalView extends PlanScreen {
         Section drawing = new Section(stage);
         drawing.addClassNames("stage", "dressed");
         drawing.getElement().setAttribute("aria-label", Text.of("proposal.drawing-label"));
-        Main main = new Main(title(proposal), sides(), travel(), changed(), notes(proposal), content(proposal));
+        Div sides = sides();
+        before.stayIn(sides);
+        Main main = new Main(title(proposal), sides, travel(), changed(), notes(proposal), content(proposal));
         main.addClassName("kit");
         Div body = new Div(drawing, main);
         body.addClassName("body");
-        add(body, footer(proposal));
+        Footer footer = footer(proposal);
+        before.stayIn(footer);
+        add(body, footer);
     }
 
     private Div title(Proposal proposal) {

@@ -78,7 +78,7 @@ final class Proposing {
     }
 
     private Outcome propose(String brief, Adjustments hand) {
-        return designer.propose(brief, hand, saved.seed(), patience);
+        return consultations.workOut(designer, brief, hand, saved.seed(), patience);
     }
 
     Saved saved() {

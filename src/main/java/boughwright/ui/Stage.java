@@ -53,6 +53,9 @@ final class Stage extends Div {
     private boolean evening;
     private boolean moving;
     private Proposal proposal;
+    private Proposal drawn;
+    private View drawnFrom;
+    private boolean drawnInTheEvening;
     private String code;
     private ProposalPicture pictures;
 
@@ -138,9 +141,14 @@ final class Stage extends Div {
     private void draw() {
         picture.getElement().executeJs("window.boughwright?.still(this)");
         if (turning) {
+            drawn = null;
             picture.getElement().executeJs("window.boughwright.turn(this, $0, $1, $2, $3)", "api/proposals/" + code + "/scene.json?" + Addresses.told(proposal.brief().units()), turnWords(), evening,
                     hiddenWords());
-        } else {
+        } else if (drawn != proposal || drawnFrom != view || drawnInTheEvening != evening) {
+            // It weighs more than all the rest of the screen, which is drawn anew far more often.
+            drawn = proposal;
+            drawnFrom = view;
+            drawnInTheEvening = evening;
             picture.getElement().setProperty("innerHTML", pictures.onScreen(view, evening));
         }
         picture.getElement().setAttribute("data-movable", moving && !turning && view != View.ABOVE);

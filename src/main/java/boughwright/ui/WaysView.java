@@ -17,42 +17,68 @@ import com.vaadin.flow.router.Route;
 import com.vaadin.flow.server.auth.AnonymousAllowed;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** The ways to meet one brief side by side: drawing, total, what it is in a sentence, what differs. */
 @AnonymousAllowed
 @Route("ways")
 class WaysView extends PlanScreen {
 
+    private final H1 head = new H1();
+    private final Div cards = new Div();
+    private final Div looking = new Div();
+    private final Main main = new Main();
     private Offers offers;
 
     WaysView(Books books) {
         super("ways", books);
+        cards.addClassName("beside");
+        looking.addClassName("looking");
+        looking.getElement().setAttribute("role", "status");
     }
 
+    /** What was asked for is there already; the others join it. */
     @Override
     void show() {
-        compare("ways.head", (asked, patience) -> offers = proposing().designer().offers(asked, patience), this::showOffers);
-    }
-
-    private void showOffers() {
+        Optional<Proposal> asked = proposing().proposal();
+        if (asked.isEmpty()) {
+            go(ProposalView.class);
+            return;
+        }
         removeAll();
-        Div cards = new Div();
-        cards.addClassNames("beside", "beside-" + offers.offers().size());
-        offers.offers().forEach(o -> cards.add(card(o)));
-        String[] heads = {"ways.head.one", "ways.head.two", "ways.head"};
+        main.removeAll();
+        cards.removeAll();
+        columns(3);
+        looking.setText(Text.of("ways.looking"));
         Paragraph words = new Paragraph(Text.of("ways.words"));
         words.addClassName("soft");
-        Main main = new Main(new H1(Text.of(heads[offers.offers().size() - 1])), words, cards);
+        cards.add(card(proposing().designer().asOffered(asked.get()).offers().get(0)), looking);
+        head.setText(Text.of("ways.head"));
+        main.add(head, words, cards);
+        add(header(), main);
+        beside(patience -> offers = books().consultations().offers(proposing().designer(), asked.get(), patience), this::showOthers);
+    }
+
+    private void columns(int trees) {
+        cards.removeClassNames("beside-1", "beside-2", "beside-3");
+        cards.addClassName("beside-" + trees);
+    }
+
+    private void showOthers() {
+        cards.remove(looking);
+        columns(offers.offers().size());
+        offers.offers().stream().skip(1).forEach(o -> cards.add(card(o)));
+        String[] heads = {"ways.head.one", "ways.head.two", "ways.head"};
+        head.setText(Text.of(heads[offers.offers().size() - 1]));
         offers.palette().ifPresent(hint -> main.add(new Div(new Paragraph(Text.of("ways.palette", hint.palette().shownTitle(), Amounts.plainPoints(hint.points()),
                 hint.total().show())), Controls.button(Text.of("ways.palette.take", hint.palette().shownTitle()), "quiet", () -> change(() -> proposing()
                 .palette(hint.palette().id()))))));
-        add(header(), main);
     }
 
     private Section card(Offer offer) {
         String kind = offer.kind().name().toLowerCase(Locale.ROOT);
         Proposal proposal = offer.proposal();
-        Div picture = picture(proposal, kind);
+        Drawing picture = new Drawing(proposal, kind);
         UnorderedList differences = new UnorderedList();
         List<String> all = offer.differences();
         all.forEach(d -> differences.add(new ListItem(d)));

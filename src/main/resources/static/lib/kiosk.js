@@ -40,6 +40,15 @@ document.addEventListener('click', event => {
   }
 });
 
+// ---- A finger that is put down twice, as some do, goes on once: the second touch would skip a question.
+
+document.addEventListener('click', event => {
+  if (event.detail > 1 && event.target.closest?.('.foot .button')) {
+    event.preventDefault();
+    event.stopImmediatePropagation();
+  }
+}, true);
+
 // ---- Dialogues in our own words, made of plain elements.
 
 function element(name, className, text) {

@@ -19,6 +19,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Predicate;
 
 /**
@@ -32,12 +33,14 @@ final class Tablet {
     // Features of the server's tree of nodes, as flow-server names them in NodeFeatureRegistry.
     private static final int ELEMENT = 0;
     private static final int CHILDREN = 2;
+    private static final int ATTRIBUTES = 3;
     private static final int TEXT = 7;
     private static final int CLASSES = 11;
 
     private final HttpClient http;
     private final String address;
     private final Map<Integer, Node> nodes = new HashMap<>();
+    private final AtomicInteger drawings = new AtomicInteger();
     private String token = "";
     private int ui;
     private int synced;
@@ -140,6 +143,11 @@ final class Tablet {
         return at != null && (at.classes.contains(className) || at.children.stream().anyMatch(c -> shows(c, className)));
     }
 
+    /** How many drawings were fetched so far. */
+    int drawings() {
+        return drawings.get();
+    }
+
     /** Asks whether there is something new, as a screen does that waits. */
     void poll() throws IOException, InterruptedException {
         event(1, "ui-poll", JSON.createObjectNode());
@@ -174,7 +182,14 @@ final class Tablet {
         }
     }
 
-    private static void put(Node node, int feature, String key, JsonNode value) {
+    private void put(Node node, int feature, String key, JsonNode value) {
+        if (feature == ATTRIBUTES && key.equals("data-drawing")) {
+            // As the page does, beside what else happens on it.
+            String drawing = value.isObject() ? value.path("uri").asText() : value.asText();
+            http.sendAsync(HttpRequest.newBuilder(URI.create(address + "/" + drawing)).build(), HttpResponse.BodyHandlers.ofByteArray())
+                    .thenAccept(answer -> drawings.addAndGet(answer.statusCode() == 200 ? 1 : 0));
+            return;
+        }
         if (feature == ELEMENT && key.equals("tag")) {
             node.tag = value.asText();
         } else if (feature == TEXT && key.equals("text")) {

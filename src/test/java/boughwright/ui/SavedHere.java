@@ -1,6 +1,7 @@
 package boughwright.ui;
 
 import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.ArgumentMatchers.anyLong;
 import static org.mockito.ArgumentMatchers.anyString;
 import static org.mockito.Mockito.lenient;
 import static org.mockito.Mockito.mock;
@@ -17,6 +18,7 @@ import boughwright.counter.ShopTerms;
 import boughwright.counter.Terms;
 import boughwright.publishing.ShopDoor;
 import boughwright.needs.Adjustments;
+import boughwright.proposal.Designer;
 import boughwright.proposal.Outcome;
 import boughwright.proposal.ProposalJson;
 import java.time.LocalDateTime;
@@ -49,6 +51,9 @@ final class SavedHere {
         lenient().when(consultations.open(anyString())).thenAnswer(call -> Optional.ofNullable(byCode.get(call.<String>getArgument(0))));
         lenient().when(consultations.reopen(anyString())).thenAnswer(call -> Optional.ofNullable(byCode.get(call.<String>getArgument(0)))
                 .map(saved -> new Reopened(saved, KioskFixture.designer(), KioskFixture.designer().propose(saved.brief(), saved.adjustments(), saved.seed()), false)));
+        lenient().when(consultations.workOut(any(), anyString(), any(), anyLong(), any())).thenAnswer(call -> call.<Designer>getArgument(0)
+                .propose(call.<String>getArgument(1), call.getArgument(2), call.getArgument(3), call.getArgument(4)));
+        lenient().when(consultations.offers(any(), any(), any())).thenAnswer(call -> call.<Designer>getArgument(0).offers(call.getArgument(1), call.getArgument(2)));
         lenient().when(consultations.begin(anyString(), any())).thenAnswer(call -> keep("kelp-4-moss", 1, call.getArgument(0), call.getArgument(1)));
         lenient().when(consultations.go(anyString(), anyString(), any())).thenAnswer(call -> keep(call.getArgument(0),
                 Optional.ofNullable(byCode.get(call.<String>getArgument(0))).map(Saved::revision).orElse(0) + 1, call.getArgument(1), call.getArgument(2)));

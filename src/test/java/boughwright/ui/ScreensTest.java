@@ -264,8 +264,7 @@ class ScreensTest {
         view.setParameter(null, saved.code());
 
         patiently(() -> assertThat(text(view)).contains("As you asked", "within $700.00", "Leaner", " less"));
-        assertThat(_find(view, Div.class, spec -> spec.withClasses("picture"))).hasSizeGreaterThanOrEqualTo(2)
-                .allSatisfy(picture -> assertThat(picture.getElement().getProperty("innerHTML")).startsWith("<svg"));
+        assertThat(_find(view, Drawing.class)).hasSizeGreaterThanOrEqualTo(2).allSatisfy(picture -> assertThat(picture.svg()).startsWith("<svg"));
     }
 
     @Test

@@ -28,6 +28,7 @@ import org.openqa.selenium.ElementClickInterceptedException;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import org.springframework.boot.SpringApplication;
@@ -293,6 +294,27 @@ class TabletsInBrowserTest {
         one.cable.putIn();
         one.invites();
         hasForgotten(one, code);
+    }
+
+    @Test
+    void touches_that_are_quicker_than_the_kiosk_are_all_answered() {
+        one.begin();
+        one.card("9 ft");
+        one.next("Where will it be seen from?");
+        one.next("How high is the ceiling?");
+        one.next("Who lives with the tree?");
+        String both = "for (const words of ['Small children', 'Pets']) [...document.querySelectorAll('.card')].find(c => c.textContent.startsWith(words)).click()";
+        one.browser.executeScript(both);
+        one.chosen("Small children");
+        one.chosen("Pets");
+        // What stands there still does as it says.
+        one.browser.executeScript(both);
+        one.chosen("Neither");
+        // A finger that is put down twice goes on once.
+        new Actions(one.browser).doubleClick(one.browser.findElement(By.cssSelector("footer .strong"))).perform();
+        one.heading("Which of these feels like home?");
+        pause(700);
+        one.heading("Which of these feels like home?");
     }
 
     @Test

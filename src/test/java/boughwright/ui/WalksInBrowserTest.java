@@ -10,6 +10,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.support.ui.ExpectedConditions;
 
@@ -149,11 +150,22 @@ class WalksInBrowserTest extends BrowsedKiosk {
     }
 
     /** Does what a screen reader does when its user says: this button. */
-    @SuppressWarnings("unchecked")
     private void use(String role, String name, String how) {
-        Heard found = patience.until(b -> heard().stream().filter(h -> h.role().equals(role) && h.name().startsWith(name)).findFirst().orElse(null));
-        Map<String, Object> object = (Map<String, Object>) browser.executeCdpCommand("DOM.resolveNode", Map.of("backendNodeId", found.node())).get("object");
-        browser.executeCdpCommand("Runtime.callFunctionOn", Map.of("objectId", object.get("objectId"), "functionDeclaration", "function() { " + how + " }"));
+        patience.until(b -> heard().stream().filter(h -> h.role().equals(role) && h.name().startsWith(name)).anyMatch(found -> does(found, how)));
+    }
+
+    /** The tree that a screen reader is given is a little behind the page: what has been drawn anew since is looked for again. */
+    @SuppressWarnings("unchecked")
+    private boolean does(Heard found, String how) {
+        Map<String, Object> object;
+        try {
+            object = (Map<String, Object>) browser.executeCdpCommand("DOM.resolveNode", Map.of("backendNodeId", found.node())).get("object");
+        } catch (WebDriverException goneMeanwhile) {
+            return false;
+        }
+        Map<String, Object> result = (Map<String, Object>) browser.executeCdpCommand("Runtime.callFunctionOn", Map.of("objectId", object.get("objectId"),
+                "returnByValue", true, "functionDeclaration", "function() { if (!this.isConnected) return false; " + how + " return true; }")).get("result");
+        return Boolean.TRUE.equals(result.get("value"));
     }
 
     private void button(String name) {
