@@ -3,7 +3,12 @@ package boughwright.brief;
 import boughwright.brief.OwnPieces.Kind;
 import boughwright.colour.Srgb;
 import boughwright.measure.Length;
-import java.util.LinkedHashMap;
+import com.fasterxml.jackson.core.type.TypeReference;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -13,145 +18,96 @@ import java.util.regex.Pattern;
 /**
  * Reads how customers describe what they own: how many, what colour, what it is, and if they say so its finish and size.
  *
- * <p>"24 matte red 80 mm balls", "a dozen white poinsettias", "a 9 ft tree's worth of warm white lights".
+ * <p>"24 matte red 80 mm balls", "ein Dutzend weiße Blüten", "luces blanco cálido para un árbol de 2,7 m". The words of each language are in {@code
+ * own-words} beside this class; shades and families are what most people mean by a colour's name (common practice, no published source). A
+ * description is read in whatever language it is written, so that it means the same wherever the brief is opened.
  */
 final class OwnWords {
 
-    private static final Pattern TREES_WORTH = Pattern.compile("^(?:a |an |one )?(.+?) tree(?:['’]?s)?(?:['’])? worth of ");
-    private static final Pattern SIZE = Pattern.compile("\\b(\\d+(?:\\.\\d+)?) ?(mm|cm|in|inch|inches|\")(?![a-z])(?: wide| long| across)?");
+    private static final List<OwnWords> LANGUAGES = List.of(of("en"), of("de"), of("es"));
     private static final Pattern COUNT = Pattern.compile("^(\\d{1,5})(?: |$)");
 
-    private static final Map<String, Integer> NUMBERS = new LinkedHashMap<>();
-    /** Colour words with the shade and the family that most people mean by them (common practice, no published source). */
-    private static final Map<String, String[]> COLOURS = new LinkedHashMap<>();
-    private static final Map<String, String> FINISHES = new LinkedHashMap<>();
-    private static final Map<String, Kind> KINDS = new LinkedHashMap<>();
-
-    static {
-        // Longer names stand before the shorter ones that they contain.
-        number("half a dozen", 6);
-        number("two dozen", 24);
-        number("three dozen", 36);
-        number("a dozen", 12);
-        number("dozen", 12);
-        number("a pair of", 2);
-        String[] small = {"one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"};
-        for (int i = 0; i < small.length; i++) {
-            number(small[i], i + 1);
-        }
-        number("a", 1);
-        number("an", 1);
-        colour("warm white", "#ffdca0", "champagne");
-        colour("cool white", "#eef3ff", "white");
-        colour("rose gold", "#c98b78", "copper");
-        colour("dark red", "#7a1f2a", "burgundy");
-        colour("dark green", "#24402f", "green");
-        colour("dark blue", "#1f2f55", "blue");
-        colour("burgundy", "#6d1f35", "burgundy");
-        colour("champagne", "#e6cfa0", "champagne");
-        colour("turquoise", "#2f8f93", "blue");
-        colour("copper", "#b5713a", "copper");
-        colour("bronze", "#8c6239", "copper");
-        colour("orange", "#d9772e", "copper");
-        colour("purple", "#5e2750", "purple");
-        colour("lilac", "#a58bb8", "purple");
-        colour("silver", "#b9bec4", "silver");
-        colour("yellow", "#e3b93c", "gold");
-        colour("cream", "#efe4cf", "cream");
-        colour("ivory", "#f3ead9", "cream");
-        colour("brown", "#6b4a2f", "brown");
-        colour("black", "#26262a", "black");
-        colour("green", "#3f6b45", "green");
-        colour("white", "#f4f3ef", "white");
-        colour("clear", "#eef1f2", "white");
-        colour("navy", "#1f2f55", "blue");
-        colour("blue", "#2c5f94", "blue");
-        colour("gold", "#c79a3a", "gold");
-        colour("grey", "#8f9296", "silver");
-        colour("gray", "#8f9296", "silver");
-        colour("pink", "#d78a9c", "pink");
-        colour("teal", "#2f6f7c", "blue");
-        colour("plum", "#5e2750", "purple");
-        colour("red", "#a3202e", "red");
-        for (String[] finish : new String[][] {{"matte", "matte"}, {"matt", "matte"}, {"satin", "satin"}, {"shiny", "shiny"}, {"glossy", "shiny"},
-                {"metallic", "metallic"}, {"glittery", "glitter"}, {"glittered", "glitter"}, {"glitter", "glitter"}, {"glass", "glass"}}) {
-            FINISHES.put(finish[0], finish[1]);
-        }
-        kind(Kind.BALL, "balls?", "baubles?");
-        kind(Kind.LIGHT_STRING, "(?:light )?strings?(?: of .*)?", "strands?(?: of .*)?");
-        kind(Kind.LIGHTS, "lights?", "bulbs?", "leds?");
-        kind(Kind.RIBBON, "ribbons?", "rolls?");
-        kind(Kind.FLOWER, "flowers?", "poinsettias?", "magnolias?", "roses?", "peon(?:y|ies)", "anemones?", "dahlias?");
-        kind(Kind.SPRAY, "sprays?", "picks?", "twigs?", "branch(?:es)?", "berries", "ferns?", "stems?");
-        kind(Kind.ORNAMENT, "ornaments?", "stars?", "birds?", "icicles?", "bells?", "snowflakes?", "figures?", "houses?", "acorns?", "pine ?cones?",
-                "drops?", "finials?");
+    /** A file of words; of several that fit, the first is meant, so longer names stand before the shorter ones that they contain. */
+    private record Vocabulary(String endings, List<String> treesWorth, Map<String, String> units, Map<String, Integer> numbers, List<List<String>> colours,
+            List<List<String>> finishes, Map<String, List<String>> kinds) {
     }
 
-    private OwnWords() {
+    private record Named<T>(Pattern pattern, T meaning) {
     }
 
-    private static void number(String word, int value) {
-        NUMBERS.put(word, value);
+    private record Shade(Srgb colour, String family) {
     }
 
-    private static void colour(String word, String hex, String family) {
-        COLOURS.put(word, new String[] {hex, family});
+    private final List<Pattern> treesWorth;
+    private final Pattern size;
+    private final Map<String, String> units;
+    private final Map<String, Integer> numbers;
+    private final List<Named<Shade>> colours = new ArrayList<>();
+    private final List<Named<String>> finishes = new ArrayList<>();
+    private final List<Named<Kind>> kinds = new ArrayList<>();
+
+    private OwnWords(Vocabulary words) {
+        this.treesWorth = words.treesWorth().stream().map(Pattern::compile).toList();
+        this.units = words.units();
+        this.size = Pattern.compile("(?<![\\p{L}\\d])(\\d+(?:[.,]\\d+)?)[ -]?(" + String.join("|", units.keySet().stream().map(Pattern::quote).toList()) + ")(?!\\p{L})");
+        this.numbers = words.numbers();
+        words.colours().forEach(c -> colours.add(new Named<>(word(c.get(0), words.endings()), new Shade(Srgb.read(c.get(1)).orElseThrow(), c.get(2)))));
+        words.finishes().forEach(f -> finishes.add(new Named<>(word(f.get(0), words.endings()), f.get(1))));
+        words.kinds().forEach((kind, names) -> names.forEach(n -> kinds.add(new Named<>(word(n, ""), Word.read(Kind.class, kind).orElseThrow()))));
     }
 
-    private static void kind(Kind kind, String... words) {
-        for (String word : words) {
-            KINDS.put(word, kind);
+    private static OwnWords of(String language) {
+        try (InputStream file = OwnWords.class.getResourceAsStream("own-words/" + language + ".json")) {
+            return new OwnWords(new ObjectMapper().readValue(file, new TypeReference<Vocabulary>() { }));
+        } catch (IOException broken) {
+            throw new IllegalStateException("own-words/" + language + ".json cannot be read", broken);
         }
     }
 
-    /** Empty when number, colour or kind cannot be made out. */
+    private static Pattern word(String pattern, String endings) {
+        return Pattern.compile("(?<!\\p{L})(?:" + pattern + ")" + endings + "(?!\\p{L})");
+    }
+
+    /** Empty when number, colour or kind cannot be made out in any language. */
     static Optional<OwnPieces> read(String text) {
-        String rest = text.toLowerCase(Locale.ROOT).strip().replaceAll("\\s+", " ");
-        Optional<Length> worth = Optional.empty();
-        int count = 0;
-        Matcher tree = TREES_WORTH.matcher(rest);
-        if (tree.find()) {
-            worth = Length.read(tree.group(1)).filter(h -> h.compareTo(Tree.LEAST_HEIGHT) >= 0 && h.compareTo(Tree.GREATEST_HEIGHT) <= 0);
-            rest = rest.substring(tree.end());
-            if (worth.isEmpty()) {
-                return Optional.empty();
-            }
-        } else {
-            Matcher digits = COUNT.matcher(rest);
-            if (digits.find()) {
-                count = Integer.parseInt(digits.group(1));
-                rest = rest.substring(digits.end());
-            } else {
-                for (Map.Entry<String, Integer> number : NUMBERS.entrySet()) {
-                    if (rest.startsWith(number.getKey() + " ")) {
-                        count = number.getValue();
-                        rest = rest.substring(number.getKey().length() + 1);
-                        break;
-                    }
-                }
-            }
-            if (count < 1 || count > BriefReader.MOST_OF_ONE) {
-                return Optional.empty();
-            }
-        }
-        return read(text.strip(), rest, count, worth);
+        String plain = text.toLowerCase(Locale.ROOT).strip().replaceAll("\\s+", " ");
+        return LANGUAGES.stream().flatMap(language -> language.read(text.strip(), plain).stream()).findFirst();
     }
 
-    private static Optional<OwnPieces> read(String text, String rest, int count, Optional<Length> worth) {
-        Matcher size = SIZE.matcher(rest);
-        Optional<Length> across = size.find() ? Length.read(size.group(1) + " " + (size.group(2).startsWith("in") || size.group(2).equals("\"") ? "in"
-                : size.group(2))) : Optional.empty();
-        Optional<String> colour = COLOURS.keySet().stream().filter(w -> has(rest, w)).findFirst();
-        Optional<String> finish = FINISHES.keySet().stream().filter(w -> has(rest, w)).findFirst().map(FINISHES::get);
-        Optional<Kind> kind = KINDS.keySet().stream().filter(w -> has(rest, w)).findFirst().map(KINDS::get);
+    private Optional<OwnPieces> read(String text, String plain) {
+        for (Pattern worth : treesWorth) {
+            Matcher tree = worth.matcher(plain);
+            if (tree.find()) {
+                return Length.read(tree.group("height").replace('-', ' ')).filter(h -> h.compareTo(Tree.LEAST_HEIGHT) >= 0 && h.compareTo(Tree.GREATEST_HEIGHT) <= 0)
+                        .flatMap(h -> read(text, tree.group("rest"), 0, Optional.of(h)));
+            }
+        }
+        Matcher digits = COUNT.matcher(plain);
+        int count = 0;
+        String rest = plain;
+        if (digits.find()) {
+            count = Integer.parseInt(digits.group(1));
+            rest = plain.substring(digits.end());
+        } else {
+            Optional<Map.Entry<String, Integer>> said = numbers.entrySet().stream().filter(n -> plain.startsWith(n.getKey() + " ")).findFirst();
+            count = said.map(Map.Entry::getValue).orElse(0);
+            rest = said.map(n -> plain.substring(n.getKey().length() + 1)).orElse(plain);
+        }
+        return count < 1 || count > BriefReader.MOST_OF_ONE ? Optional.empty() : read(text, rest, count, Optional.empty());
+    }
+
+    private Optional<OwnPieces> read(String text, String rest, int count, Optional<Length> worth) {
+        Matcher said = size.matcher(rest);
+        Optional<Length> across = said.find() ? Length.read(said.group(1) + " " + units.get(said.group(2))) : Optional.empty();
+        Optional<Shade> colour = first(colours, rest);
+        Optional<Kind> kind = first(kinds, rest);
         if (kind.isEmpty() || colour.isEmpty() || across.filter(a -> a.metres() < 0.005 || a.metres() > 0.6).isPresent()) {
             return Optional.empty();
         }
-        String[] shade = COLOURS.get(colour.get());
-        return Optional.of(new OwnPieces(text, kind.get(), count, worth, Srgb.read(shade[0]).orElseThrow(), shade[1], finish, across));
+        return Optional.of(new OwnPieces(text, kind.get(), count, worth, colour.get().colour(), colour.get().family(), first(finishes, rest), across));
     }
 
-    private static boolean has(String text, String word) {
-        return Pattern.compile("(?<![a-z])" + word + "(?![a-z])").matcher(text).find();
+    private static <T> Optional<T> first(List<Named<T>> names, String text) {
+        return names.stream().filter(n -> n.pattern().matcher(text).find()).findFirst().map(Named::meaning);
     }
 }

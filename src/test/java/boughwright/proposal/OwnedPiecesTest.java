@@ -2,11 +2,14 @@ package boughwright.proposal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boughwright.brief.OwnPieces;
 import boughwright.brief.Owned;
 import boughwright.kit.KitLine;
 import boughwright.needs.Adjustments;
 import boughwright.needs.Layer;
 import boughwright.needs.Role;
+import boughwright.text.Language;
+import boughwright.text.Text;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -92,9 +95,47 @@ class OwnedPiecesTest {
         }
     }
 
+    private static Owned described(String text) {
+        List<Owned> owned = ProposalFixture.brief("{\"tree\":{\"height\":\"9 ft\"},\"owned\":[{\"text\":\"" + text + "\"}]}").owned();
+        assertThat(owned).as(text).hasSize(1);
+        return owned.get(0);
+    }
+
+    @Test
+    void german_and_spanish_words_mean_what_the_english_ones_mean() {
+        String[][] same = {
+            {"24 matte red 80 mm balls", "24 matte rote Kugeln, 80 mm", "24 bolas rojas mates de 80 mm"},
+            {"24 matte red 80 mm balls", "24 matte, rote 80-mm-Kugeln", "24 bolas mates rojas de 8 cm"},
+            {"a dozen white roses", "ein Dutzend weiße Rosen", "una docena de rosas blancas"},
+            {"12 pink baubles", "zwölf rosa Christbaumkugeln", "doce bolas rosas"},
+            {"two dozen shiny gold balls", "zwei Dutzend glänzende goldene Kugeln", "dos docenas de bolas doradas brillantes"},
+            {"3 strings of warm white lights", "3 Lichterketten, warmweiß", "3 guirnaldas de luces blanco cálido"},
+            {"200 cool white lights", "200 kaltweiße Lichter", "200 luces blanco frío"},
+            {"half a dozen silver stars", "ein halbes Dutzend silberner Sterne", "media docena de estrellas plateadas"},
+            {"5 green fern sprays", "5 grüne Farnzweige", "5 ramas verdes de helecho"},
+            {"2 rolls of burgundy ribbon", "2 Rollen weinrotes Samtband", "2 rollos de cinta burdeos"},
+            {"a 2.1 m tree’s worth of gold balls", "goldene Kugeln für einen Baum von 2,1 m", "bolas doradas para un árbol de 2,1 m"},
+            {"a 2.1 m tree’s worth of gold balls", "genug goldene Kugeln für einen 2,1-m-Baum", "bastantes bolas doradas para un árbol de 2,1 m de alto"},
+        };
+        for (String[] row : same) {
+            OwnPieces english = described(row[0]).described().orElseThrow();
+            for (String other : List.of(row[1], row[2])) {
+                assertThat(described(other).described().orElseThrow()).as(other).usingRecursiveComparison().ignoringFields("text").isEqualTo(english);
+            }
+        }
+    }
+
+    @Test
+    void the_example_of_each_language_is_understood() {
+        for (Language language : Language.values()) {
+            described(Text.in(language, () -> Text.of("interview.owned.words.example")));
+        }
+    }
+
     @Test
     void words_that_say_too_little_are_sent_back_with_an_example() {
-        for (String text : List.of("some balls", "red balls", "24 red things", "", "24 balls", "a 90 ft tree's worth of red balls", "99999 red balls")) {
+        for (String text : List.of("some balls", "red balls", "24 red things", "", "24 balls", "a 90 ft tree's worth of red balls", "99999 red balls",
+                "rote Kugeln", "24 rote Dinge", "goldene Kugeln für einen Baum von 30 m", "unas bolas rojas", "24 bolas")) {
             Outcome outcome = ProposalFixture.season().propose("{\"tree\":{\"height\":\"9 ft\"},\"owned\":[{\"text\":\"" + text + "\"}]}", Adjustments.NONE, 1);
             assertThat(outcome).as(text).isInstanceOf(Outcome.BadBrief.class);
             assertThat(((Outcome.BadBrief) outcome).faults().get(0).field()).isEqualTo("owned[0].text");
