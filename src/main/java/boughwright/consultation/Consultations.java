@@ -19,6 +19,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -33,6 +34,7 @@ public class Consultations {
 
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final int TRIES = 50;
+    private static final Duration OTHER_WAYS_WAIT = Duration.ofSeconds(10);
 
     private final JdbcClient database;
     private final Settling settling;
@@ -40,7 +42,7 @@ public class Consultations {
     private final Uses uses;
     private final Interviews interviews;
     private final Reservations reservations;
-    private final Workbench workbench = new Workbench(Runtime.getRuntime().availableProcessors());
+    private final Workbench workbench = new Workbench(Runtime.getRuntime().availableProcessors(), OTHER_WAYS_WAIT);
 
     Consultations(JdbcClient database, Settling settling, ShopDoor shop, Uses uses, Interviews interviews, Reservations reservations) {
         this.database = database;
@@ -62,12 +64,13 @@ public class Consultations {
     }
 
     /**
-     * The other ways to meet the brief of a proposal, which wait for those who have none yet; see {@link Designer#offers}.
+     * The other ways to meet the brief of a proposal; see {@link Designer#offers}. They come after those who have no proposal yet, and when the
+     * shop is too full for them what was asked for stands alone.
      *
      * @throws java.util.concurrent.CancellationException when {@code patience} is cancelled on the way
      */
     public Offers offers(Designer designer, Proposal asked, Patience patience) {
-        return workbench.offers(designer, asked, patience);
+        return workbench.beside(patience, () -> designer.offers(asked, patience)).orElseGet(() -> designer.asOffered(asked));
     }
 
     /** Saves a proposal that no interview went before, as the first of a new consultation. */

@@ -4,13 +4,13 @@ import boughwright.catalogue.Catalogue;
 import boughwright.kit.Patience;
 import boughwright.needs.Adjustments;
 import boughwright.proposal.Designer;
-import boughwright.proposal.Offers;
 import boughwright.proposal.Outcome;
-import boughwright.proposal.Proposal;
 import boughwright.rulebook.Rulebook;
 import boughwright.text.Language;
+import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
@@ -29,11 +29,13 @@ final class Workbench {
     private static final int MOST = 32;
     /** How often one who waits looks whether he is still wanted. */
     private static final long GLANCE_MILLIS = 100;
+    private static final Duration EVER = Duration.ofDays(1);
 
     /** Rulebooks and catalogues are compared as objects: what was opened or counted anew is another. */
     private record Asked(Rulebook rulebook, Catalogue catalogue, String brief, Adjustments hand, long seed, Language language) {
     }
 
+    private final Duration longest;
     private final Semaphore proposals;
     private final Semaphore beside = new Semaphore(1, true);
     private final Map<Asked, Outcome> made = new LinkedHashMap<>(MOST, 0.75f, true) {
@@ -43,9 +45,13 @@ final class Workbench {
         }
     };
 
-    /** @param atOnce proposals, from 1 */
-    Workbench(int atOnce) {
-        proposals = new Semaphore(atOnce, true);
+    /**
+     * @param atOnce proposals, from 1
+     * @param longest that the other ways wait for their turn
+     */
+    Workbench(int atOnce, Duration longest) {
+        this.proposals = new Semaphore(atOnce, true);
+        this.longest = longest;
     }
 
     /** @throws CancellationException when {@code patience} is cancelled on the way */
@@ -57,23 +63,32 @@ final class Workbench {
                 return before;
             }
         }
-        Outcome outcome = inTurn(proposals, patience, () -> designer.propose(brief, hand, seed, patience));
+        Outcome outcome = inTurn(proposals, EVER, patience, () -> designer.propose(brief, hand, seed, patience)).orElseThrow();
         synchronized (made) {
             made.put(asked, outcome);
         }
         return outcome;
     }
 
-    /** @throws CancellationException when {@code patience} is cancelled on the way */
-    Offers offers(Designer designer, Proposal asked, Patience patience) {
-        return inTurn(beside, patience, () -> designer.offers(asked, patience));
+    /**
+     * What nobody has asked for yet, one at a time.
+     *
+     * @return empty when the shop is so full that no turn came up in time
+     * @throws CancellationException when {@code patience} is cancelled on the way
+     */
+    <T> Optional<T> beside(Patience patience, Supplier<T> work) {
+        return inTurn(beside, longest, patience, work);
     }
 
-    private static <T> T inTurn(Semaphore turns, Patience patience, Supplier<T> work) {
+    private static <T> Optional<T> inTurn(Semaphore turns, Duration longest, Patience patience, Supplier<T> work) {
         try {
+            long until = System.nanoTime() + longest.toNanos();
             while (!turns.tryAcquire(GLANCE_MILLIS, TimeUnit.MILLISECONDS)) {
                 if (patience.cancelled()) {
                     throw new CancellationException("nobody waits for it any longer");
+                }
+                if (System.nanoTime() > until) {
+                    return Optional.empty();
                 }
             }
         } catch (InterruptedException e) {
@@ -81,7 +96,7 @@ final class Workbench {
             throw new CancellationException("the kiosk is being closed");
         }
         try {
-            return work.get();
+            return Optional.of(work.get());
         } finally {
             turns.release();
         }

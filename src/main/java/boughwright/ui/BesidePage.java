@@ -47,7 +47,7 @@ final class BesidePage extends Div {
         Section card = new Section();
         card.addClassName("way");
         card.getElement().setAttribute("aria-label", Consultation.spoken(code));
-        proposal.ifPresent(p -> card.add(new Drawing(p, name)));
+        proposal.ifPresent(p -> card.add(Drawing.of(p, name)));
         Div words = new Div(new H2(Consultation.spoken(code)));
         words.addClassName("words");
         if (proposal.isEmpty()) {

@@ -53,7 +53,7 @@ final class CasePage extends Div {
         }
         side.add(notes(entry), more(entry));
         proposal.ifPresent(p -> {
-            Section stage = new Section(new Drawing(p, "case"));
+            Section stage = new Section(Drawing.of(p, "case"));
             stage.addClassNames("stage", "case-stage");
             stage.getElement().setAttribute("aria-label", Text.of("proposal.drawing-label"));
             add(stage);

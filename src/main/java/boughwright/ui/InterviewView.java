@@ -44,6 +44,7 @@ import java.util.function.Supplier;
 class InterviewView extends Screen implements HasUrlParameter<String>, HasDynamicTitle {
 
     private static final double PERSON = 1.753;
+    private static final RoomDrawings DRAWN = new RoomDrawings();
 
     private final Books books;
     private Interview interview;
@@ -53,7 +54,7 @@ class InterviewView extends Screen implements HasUrlParameter<String>, HasDynami
     private final Span progressWords = new Span();
     private final Span code = new Span();
     private final Div question = new Div();
-    private final Div room = new Div();
+    private final Drawing room = new Drawing("room");
     private final Paragraph fault = new Paragraph();
     private final Span waits = new Span();
     private final Later later = new Later();
@@ -354,7 +355,7 @@ class InterviewView extends Screen implements HasUrlParameter<String>, HasDynami
     private void drawRoom(List<Object> shows, Supplier<String> drawing) {
         if (!shows.equals(roomShows)) {
             roomShows = shows;
-            room.getElement().setProperty("innerHTML", drawing.get());
+            room.draw(() -> DRAWN.of(shows, drawing));
         }
     }
 

@@ -13,10 +13,13 @@ import com.vaadin.flow.server.VaadinResponse;
 import com.vaadin.flow.server.VaadinServiceInitListener;
 import com.vaadin.flow.server.VaadinServletResponse;
 import com.vaadin.flow.server.VaadinSession;
+import com.vaadin.flow.server.WrappedSession;
 import com.vaadin.flow.spring.annotation.SpringComponent;
 import jakarta.servlet.http.Cookie;
+import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.util.Arrays;
+import java.util.Optional;
 import org.springframework.beans.factory.annotation.Value;
 
 /**
@@ -28,6 +31,8 @@ class KioskPage implements VaadinServiceInitListener {
 
     /** Set by the page's script when it wipes itself, perhaps long before the kiosk can be told. */
     static final String WIPED = "boughwright-wiped";
+    /** Where what belongs to a page that is shown is fetched from. */
+    private static final String OF_A_PAGE = "/VAADIN/";
 
     /** Until the connection is back, however long that takes. */
     private static final int ATTEMPTS = 1_000_000;
@@ -74,6 +79,11 @@ class KioskPage implements VaadinServiceInitListener {
         if (request.getParameter("v-r") != null || !wiped(request)) {
             return false;
         }
+        if (request.getPathInfo() != null && request.getPathInfo().startsWith(OF_A_PAGE)) {
+            // A drawing for the page that is being left.
+            response.sendError(HttpServletResponse.SC_GONE, "");
+            return true;
+        }
         OpenCodes.forget(marks);
         Cookie done = new Cookie(WIPED, "");
         done.setPath("/");
@@ -81,7 +91,8 @@ class KioskPage implements VaadinServiceInitListener {
         response.addCookie(done);
         session.lock();
         try {
-            session.getSession().invalidate();
+            // Another request may have brought the same word a moment before.
+            Optional.ofNullable(session.getSession()).ifPresent(WrappedSession::invalidate);
         } finally {
             session.unlock();
         }

@@ -275,7 +275,7 @@ final class RehearsalPage extends HousePage {
     private static Div side(Optional<Proposal> proposal, String name, String unique) {
         Div side = new Div();
         side.addClassName("way");
-        proposal.ifPresent(p -> side.add(new Drawing(p, unique)));
+        proposal.ifPresent(p -> side.add(Drawing.of(p, unique)));
         Div words = new Div(new Paragraph(Text.of("house.side", name, proposal.map(p -> p.kit().total().show()).orElse(Text.of("house.side.none")))));
         words.addClassName("words");
         side.add(words);

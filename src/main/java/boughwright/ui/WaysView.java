@@ -78,7 +78,7 @@ class WaysView extends PlanScreen {
     private Section card(Offer offer) {
         String kind = offer.kind().name().toLowerCase(Locale.ROOT);
         Proposal proposal = offer.proposal();
-        Drawing picture = new Drawing(proposal, kind);
+        Drawing picture = Drawing.of(proposal, kind);
         UnorderedList differences = new UnorderedList();
         List<String> all = offer.differences();
         all.forEach(d -> differences.add(new ListItem(d)));

@@ -47,7 +47,7 @@ class YearsView extends PlanScreen {
 
     private Section card(Year year) {
         Proposal proposal = year.proposal();
-        Drawing picture = new Drawing(proposal, "year" + year.number());
+        Drawing picture = Drawing.of(proposal, "year" + year.number());
         Div words = new Div(new H2(Text.of("years.year", year.number())), Controls.words(Text.of("years.spend", year.spend().show()), "total"));
         words.addClassName("words");
         UnorderedList joins = new UnorderedList();

@@ -12,8 +12,10 @@ import boughwright.proposal.Designer;
 import boughwright.proposal.Outcome;
 import boughwright.text.Language;
 import boughwright.text.Text;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
@@ -48,7 +50,7 @@ class WorkbenchTest {
 
     @Test
     void the_same_is_worked_out_once_and_anything_else_anew() {
-        Workbench bench = new Workbench(1);
+        Workbench bench = new Workbench(1, Duration.ofMinutes(1));
         Designer designer = designer(KioskFixture.designer().catalogue());
         Outcome first = ask(bench, designer, SMALL);
         assertThat(ask(bench, designer, SMALL)).isSameAs(first);
@@ -68,7 +70,7 @@ class WorkbenchTest {
 
     @Test
     void what_was_asked_for_long_ago_is_worked_out_again() {
-        Workbench bench = new Workbench(1);
+        Workbench bench = new Workbench(1, Duration.ofMinutes(1));
         Designer designer = designer(KioskFixture.designer().catalogue());
         String faulty = "{\"tree\": {\"height\": \"%d ft\"}}";
         Outcome first = ask(bench, designer, faulty.formatted(100));
@@ -88,7 +90,7 @@ class WorkbenchTest {
             await(go);
             done.incrementAndGet();
         });
-        Workbench bench = new Workbench(1);
+        Workbench bench = new Workbench(1, Duration.ofMinutes(1));
         CompletableFuture<Outcome> first = CompletableFuture.supplyAsync(() -> ask(bench, slow, SMALL), customers);
         assertThat(begun.await(60, TimeUnit.SECONDS)).isTrue();
 
@@ -110,6 +112,25 @@ class WorkbenchTest {
             assertThat(other.get(60, TimeUnit.SECONDS)).isInstanceOf(Outcome.Made.class);
         }
         assertThat(done).hasValue(4);
+    }
+
+    @Test
+    void what_nobody_has_asked_for_is_left_when_no_turn_comes_up_in_time() throws Exception {
+        Workbench bench = new Workbench(1, Duration.ofMillis(1));
+        CountDownLatch begun = new CountDownLatch(1);
+        CountDownLatch go = new CountDownLatch(1);
+        CompletableFuture<Optional<String>> slow = CompletableFuture.supplyAsync(() -> bench.beside(Patience.usual(), () -> {
+            begun.countDown();
+            await(go);
+            return "slow";
+        }), customers);
+        assertThat(begun.await(60, TimeUnit.SECONDS)).isTrue();
+        assertThat(bench.beside(Patience.usual(), () -> "beside it")).isEmpty();
+        // Proposals have turns of their own.
+        assertThat(ask(bench, designer(KioskFixture.designer().catalogue()), SMALL)).isInstanceOf(Outcome.Made.class);
+        go.countDown();
+        assertThat(slow.get(60, TimeUnit.SECONDS)).contains("slow");
+        assertThat(bench.beside(Patience.usual(), () -> "after it")).contains("after it");
     }
 
     private static void await(CountDownLatch latch) {

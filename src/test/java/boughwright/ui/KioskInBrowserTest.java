@@ -121,7 +121,7 @@ class KioskInBrowserTest extends BrowsedKiosk {
         patience.until(ExpectedConditions.textToBePresentInElementLocated(By.cssSelector(".file-drop-said"), "room.jpg has arrived."));
         isAccessible("a palette from a photo");
         String spark = browser.findElement(By.id("colour-spark")).getAttribute("value");
-        assertThat(browser.findElement(By.cssSelector(".room")).getAttribute("innerHTML")).contains(spark);
+        patience.until(b -> b.findElement(By.cssSelector(".room")).getAttribute("innerHTML").contains(spark));
 
         click("//button[starts-with(@aria-label,'Use the photo’s colour 4 of 5 as main')]");
         patience.until(ExpectedConditions.attributeToBe(By.xpath("//button[starts-with(@aria-label,'Use the photo’s colour 4 of 5 as main')]"), "aria-pressed", "true"));

@@ -86,13 +86,13 @@ class ScreensTest {
     @Test
     void the_tree_in_the_room_grows_with_the_answer() {
         InterviewView view = interview();
-        Div room = _get(view, Div.class, spec -> spec.withClasses("room"));
-        String unknown = room.getElement().getProperty("innerHTML");
+        Drawing room = _get(view, Drawing.class);
+        String unknown = room.svg();
 
         _click(button("9 ft"));
 
         assertThat(unknown).contains("not known yet");
-        assertThat(room.getElement().getProperty("innerHTML")).contains("A bare tree of 9 ft").contains("5 ft 9 in");
+        assertThat(room.svg()).contains("A bare tree of 9 ft").contains("5 ft 9 in");
         assertThat(button("9 ft").getElement().getAttribute("aria-pressed")).isEqualTo("true");
     }
 
@@ -202,12 +202,12 @@ class ScreensTest {
         for (int i = 0; i < Question.PALETTE.ordinal(); i++) {
             _click(button("Next"));
         }
-        Div room = _get(view, Div.class, spec -> spec.withClasses("room"));
-        assertThat(room.getElement().getProperty("innerHTML")).contains("A tree dressed in your colours", "Copper &amp; cream");
+        Drawing room = _get(view, Drawing.class);
+        assertThat(room.svg()).contains("A tree dressed in your colours", "Copper &amp; cream");
 
         _click(button("Midnight brass"));
 
-        assertThat(room.getElement().getProperty("innerHTML")).contains("Midnight brass");
+        assertThat(room.svg()).contains("Midnight brass");
     }
 
     @Test
@@ -217,8 +217,8 @@ class ScreensTest {
 
         _click(button("ft / in"));
 
-        Div room = _get(view, Div.class, spec -> spec.withClasses("room"));
-        assertThat(room.getElement().getProperty("innerHTML")).contains("2.74 m").contains("1.75 m");
+        Drawing room = _get(view, Drawing.class);
+        assertThat(room.svg()).contains("2.74 m").contains("1.75 m");
     }
 
     @Test
