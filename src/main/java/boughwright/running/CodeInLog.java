@@ -22,12 +22,14 @@ class CodeInLog extends OncePerRequestFilter {
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain) throws ServletException, IOException {
         Matcher path = PATH.matcher(request.getRequestURI());
-        if (!path.matches()) {
+        try {
+            if (path.matches()) {
+                MDC.put(KEY, path.group(1));
+            }
             chain.doFilter(request, response);
-            return;
-        }
-        try (MDC.MDCCloseable code = MDC.putCloseable(KEY, path.group(1))) {
-            chain.doFilter(request, response);
+        } finally {
+            // Screens put it in on the way; the thread goes on to serve somebody else.
+            MDC.remove(KEY);
         }
     }
 }

@@ -16,6 +16,7 @@ import org.slf4j.LoggerFactory;
 @SpringComponent
 class TroubleNotice implements VaadinServiceInitListener {
 
+    private static final String CLIENT_LEFT = "ClientAbortException";
     private static final Logger LOG = LoggerFactory.getLogger(TroubleNotice.class);
 
     @Override
@@ -24,6 +25,10 @@ class TroubleNotice implements VaadinServiceInitListener {
     }
 
     private static void tell(ErrorEvent error) {
+        if (left(error.getThrowable())) {
+            LOG.debug("A browser left before it was answered: {}", error.getThrowable().toString());
+            return;
+        }
         Trouble trouble = Trouble.of(error.getThrowable());
         if (trouble == Trouble.NONE) {
             LOG.error("Something on a screen did not work", error.getThrowable());
@@ -35,6 +40,17 @@ class TroubleNotice implements VaadinServiceInitListener {
             ui.getChildren().filter(Notice.class::isInstance).toList().forEach(ui::remove);
             ui.add(new Notice(words(trouble)));
         }
+    }
+
+    /** Nobody is there any longer to be told: a cable was pulled, or a page closed, while an answer was on its way. */
+    private static boolean left(Throwable thrown) {
+        for (Throwable each = thrown; each != null; each = each.getCause()) {
+            // By its name: screens know nothing of the server that they are served by.
+            if (each.getClass().getSimpleName().equals(CLIENT_LEFT)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** What a customer reads of it. */

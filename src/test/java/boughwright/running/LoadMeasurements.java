@@ -177,6 +177,7 @@ public final class LoadMeasurements {
             }
             proposals.add(System.nanoTime() - begun);
             // The next customer.
+            tablet.wipe();
             guest.tablet = null;
         } catch (IOException | InterruptedException | RuntimeException e) {
             errors.add(e.toString());

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.net.CookieManager;
+import java.net.HttpCookie;
 import java.net.URI;
 import java.net.URLEncoder;
 import java.net.http.HttpClient;
@@ -37,6 +38,7 @@ final class Tablet {
     private static final int TEXT = 7;
     private static final int CLASSES = 11;
 
+    private final CookieManager cookies = new CookieManager();
     private final HttpClient http;
     private final String address;
     private final Map<Integer, Node> nodes = new HashMap<>();
@@ -56,7 +58,7 @@ final class Tablet {
 
     Tablet(String address) {
         this.address = address;
-        this.http = HttpClient.newBuilder().cookieHandler(new CookieManager()).connectTimeout(Duration.ofSeconds(10)).build();
+        this.http = HttpClient.newBuilder().cookieHandler(cookies).followRedirects(HttpClient.Redirect.NORMAL).connectTimeout(Duration.ofSeconds(10)).build();
     }
 
     /** Opens a screen as a browser does that is sent there. */
@@ -141,6 +143,16 @@ final class Tablet {
     private boolean shows(int node, String className) {
         Node at = nodes.get(node);
         return at != null && (at.classes.contains(className) || at.children.stream().anyMatch(c -> shows(c, className)));
+    }
+
+    /** Finishes and clears, as the page does: the next page that is asked for is given to nobody's session. */
+    void wipe() throws IOException, InterruptedException {
+        HttpCookie wiped = new HttpCookie("boughwright-wiped", "1");
+        wiped.setPath("/");
+        wiped.setVersion(0);
+        cookies.getCookieStore().add(URI.create(address), wiped);
+        ask(HttpRequest.newBuilder(URI.create(address + "/")).build());
+        nodes.clear();
     }
 
     /** How many drawings were fetched so far. */

@@ -157,7 +157,7 @@ class LanguagesInBrowserTest extends StaffedKiosk {
         signIn("/house-rules");
         for (String page : List.of("house-rules/body-ribbon", "house-rules/cautions", "house-rules/looks", "house-rules/palettes", "house-rules/publish",
                 "house-rules/editions", "house-rules/references", "house-rules/rehearsal", "shelf", "shelf/file", "shelf/till", "shelf/new", "people", "profile",
-                "staff", "counter", "counter/terms", "counter/figures")) {
+                "staff", "counter", "terms", "figures", "picking")) {
             browser.get(address("/" + page));
             patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector("main > *")));
             settled();

@@ -3,6 +3,7 @@ package boughwright.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boughwright.catalogue.Product;
+import boughwright.counter.Counter;
 import boughwright.people.People;
 import boughwright.publishing.Editions;
 import boughwright.publishing.ShopDoor;
@@ -213,8 +214,19 @@ class MarkedScreensTest extends StaffedKiosk {
         return left.toArray(String[]::new);
     }
 
+    @Autowired
+    private Counter counter;
+
+    /** With the consultations of this kiosk, by whatever name they are told on the counter's pages. */
+    private String[] counted(String[] left) {
+        Set<String> all = new TreeSet<>(List.of(left));
+        counter.find("", 10_000).forEach(e -> all.addAll(List.of(e.code(), e.spoken(), e.nickname())));
+        all.removeIf(String::isBlank);
+        return all.toArray(String[]::new);
+    }
+
     @Test
-    void every_word_of_the_staff_screens_comes_from_the_bundle() {
+    void every_word_of_the_staff_screens_comes_from_the_bundle() throws Exception {
         browser.get(address("/house-rules"));
         patience.until(ExpectedConditions.presenceOfElementLocated(By.id("staff-name")));
         look("the staff's door");
@@ -231,10 +243,12 @@ class MarkedScreensTest extends StaffedKiosk {
             patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(".house-content > *")));
             look("shelf" + page, left);
         }
-        for (String page : List.of("/people", "/profile", "/staff")) {
+        String code = kept("{\"tree\": {\"height\": \"7 ft 6 in\"}}");
+        String[] counted = counted(left);
+        for (String page : List.of("/people", "/profile", "/staff", "/counter", "/counter/of/" + code, "/counter/beside/" + code + "/" + code, "/picking", "/terms", "/figures")) {
             browser.get(address(page));
             patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector("main > *")));
-            look(page, left);
+            look(page, counted);
         }
         assertThat(strays).isEmpty();
     }
