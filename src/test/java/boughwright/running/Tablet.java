@@ -149,6 +149,7 @@ final class Tablet {
     void wipe() throws IOException, InterruptedException {
         HttpCookie wiped = new HttpCookie("boughwright-wiped", "1");
         wiped.setPath("/");
+        wiped.setDomain(URI.create(address).getHost());
         wiped.setVersion(0);
         cookies.getCookieStore().add(URI.create(address), wiped);
         ask(HttpRequest.newBuilder(URI.create(address + "/")).build());
