@@ -120,6 +120,11 @@ public final class Text {
         return DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(Language.now().locale()).format(day);
     }
 
+    /** A day in figures, where there is little room: {@code 11/26/26}. */
+    public static String shortDay(LocalDate day) {
+        return DateTimeFormatter.ofLocalizedDate(FormatStyle.SHORT).withLocale(Language.now().locale()).format(day);
+    }
+
     /** A moment to the minute: {@code Nov 26, 2026, 2:05 AM}. */
     public static String moment(LocalDateTime moment) {
         return DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT).withLocale(Language.now().locale()).format(moment);

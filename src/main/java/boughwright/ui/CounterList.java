@@ -1,9 +1,12 @@
 package boughwright.ui;
 
+import boughwright.brief.Look;
 import boughwright.counter.Entry;
 import boughwright.counter.Hold;
 import boughwright.counter.Terms;
+import boughwright.measure.Length;
 import boughwright.measure.Money;
+import boughwright.measure.Units;
 import boughwright.text.Text;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -99,8 +102,9 @@ final class CounterList extends Div {
         List<String> parts = new ArrayList<>();
         if (!entry.brief().isBlank()) {
             JsonNode brief = read(entry.brief());
-            parts.add(brief.path("tree").path("height").asText());
-            parts.add(desk.shop().designer().rulebook().choices().looks().stream().filter(l -> l.id().equals(brief.path("look").asText())).map(l -> l.title()).findFirst().orElse(""));
+            String height = brief.path("tree").path("height").asText();
+            parts.add(Length.read(height).map(h -> h.show(Units.of(height))).orElse(height));
+            parts.add(desk.shop().designer().rulebook().choices().looks().stream().filter(l -> l.id().equals(brief.path("look").asText())).map(Look::shownTitle).findFirst().orElse(""));
         }
         parts.removeIf(String::isBlank);
         return String.join(" · ", parts);

@@ -15,6 +15,8 @@ final class DayChart {
     /** Days between two dates below the axis, so that they do not run into each other. */
     private static final int DATES = 7;
     private static final double WIDEST_BAR = 34;
+    /** A short date at this size of letters, in the longest of the languages. */
+    private static final double HALF_A_DATE = 30;
 
     private DayChart() {
     }
@@ -49,7 +51,7 @@ final class DayChart {
             box(svg, x, y(day.all(), top), bar, BOTTOM - y(day.all(), top), "fill=\"#e6ead9\" stroke=\"#2d5b43\"");
             box(svg, x, y(day.taken(), top), bar, BOTTOM - y(day.taken(), top), "fill=\"#2d5b43\"");
             if (i % every == 0) {
-                boolean last = x + room * every > WIDTH;
+                boolean last = x + bar / 2 + HALF_A_DATE > WIDTH;
                 text(svg, last ? WIDTH : Math.max(x + bar / 2, LEFT), BOTTOM + 18, last ? "end" : i == 0 ? "start" : "middle", day.date());
             }
         }

@@ -38,6 +38,8 @@ class FiguresView extends DeskScreen implements BeforeEnterObserver {
     static final String ROUTE = "figures";
     private static final int PRODUCTS = 12;
     private static final List<Integer> SPANS = List.of(7, 30, 90);
+    /** Of nothing there is no mean. */
+    private static final String NOTHING_YET = "–";
 
     private final FigureBooks books;
     private final ShopDoor shop;
@@ -72,7 +74,7 @@ class FiguresView extends DeskScreen implements BeforeEnterObserver {
         Currency currency = shop.designer().rulebook().choices().currency();
         Div tiles = new Div(tile("figures.consultations", String.valueOf(all.consultations())), tile("figures.planned", String.valueOf(all.planned())),
                 tile("figures.acceptance", Text.of("figures.percent", Text.number(figures.acceptance()))),
-                tile("figures.mean", new Money(figures.meanTotal(Math.max(0, currency.getDefaultFractionDigits())), currency).show()),
+                tile("figures.mean", all.taken() == 0 ? NOTHING_YET : new Money(figures.meanTotal(Math.max(0, currency.getDefaultFractionDigits())), currency).show()),
                 tile("figures.clashed", String.valueOf(all.clashed())), tile("figures.collected", String.valueOf(all.collected())));
         tiles.addClassName("tiles");
         main.add(tiles, chart(figures));
@@ -88,7 +90,7 @@ class FiguresView extends DeskScreen implements BeforeEnterObserver {
     }
 
     private static Section chart(Figures figures) {
-        List<DayChart.Day> days = figures.days().stream().map(d -> new DayChart.Day(Text.day(d.day()), d.consultations(), d.taken())).toList();
+        List<DayChart.Day> days = figures.days().stream().map(d -> new DayChart.Day(Text.shortDay(d.day()), d.consultations(), d.taken())).toList();
         Figures.Day all = figures.all();
         Section section = new Section(new H2(Text.of("figures.chart")), Controls.drawn(DayChart.svg(days, Text.of("figures.chart"),
                 Text.of("figures.chart.words", all.consultations(), all.taken()), Text.of("figures.chart.all"), Text.of("figures.chart.taken"))));

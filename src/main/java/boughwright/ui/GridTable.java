@@ -79,12 +79,12 @@ final class GridTable extends Div {
     private String columns() {
         StringBuilder columns = new StringBuilder("1.6rem ");
         if (grid.byHeight()) {
-            columns.append("minmax(8.8rem, 1.2fr) minmax(8.8rem, 1.2fr) ");
+            columns.append("minmax(9.3rem, 1.3fr) minmax(9.3rem, 1.3fr) ");
         }
         told.forEach(c -> columns.append("minmax(5rem, 1fr) "));
         grid.results().forEach(r -> columns.append(r.kind() == Result.Kind.NUMBER ? "minmax(4.6rem, .8fr) " : "minmax(6rem, 1fr) "));
         if (growable()) {
-            columns.append("minmax(5.2rem, .7fr) ");
+            columns.append("minmax(4.9rem, .6fr) ");
         }
         return columns.append("2.8rem").toString();
     }
