@@ -322,13 +322,18 @@ document.addEventListener('focusin', event => {
   place = { at, sign, nth: Math.max(0, alike(sign).indexOf(at)), classes: at.className, heading: document.querySelector('.screen h1')?.textContent };
 });
 
-new MutationObserver(() => {
+new MutationObserver(records => {
   if (!place || wiping || document.querySelector('dialog:modal')) return;
   const heading = document.querySelector('.screen h1');
   const here = document.activeElement;
   if (!heading || here !== document.body && here !== place.at) return;
   const another = heading.textContent !== place.heading;
-  if (!another && place.at.isConnected) return;
+  // Put back where it was, a button has lost its place all the same.
+  const moved = records.some(record => [...record.removedNodes].some(gone => gone === place.at || gone.contains(place.at)));
+  if (!another && place.at.isConnected) {
+    if (moved && here === document.body) place.at.focus({ preventScroll: true });
+    return;
+  }
   const found = alike(place.sign);
   const again = another ? null : found[place.nth] ?? found[0];
   if (again) {
