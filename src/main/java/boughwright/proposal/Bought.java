@@ -2,7 +2,6 @@ package boughwright.proposal;
 
 import boughwright.brief.Owned;
 import boughwright.kit.KitLine;
-import java.util.ArrayList;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

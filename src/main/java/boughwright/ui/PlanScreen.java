@@ -13,7 +13,6 @@ import boughwright.text.Text;
 import com.vaadin.flow.component.DetachEvent;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.Anchor;
-import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.html.Header;
@@ -26,7 +25,6 @@ import com.vaadin.flow.router.HasUrlParameter;
 import com.vaadin.flow.router.OptionalParameter;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 
 /** A page about one kept consultation, which its address names by the code. */
@@ -177,16 +175,13 @@ abstract class PlanScreen extends Screen implements HasUrlParameter<String>, Has
         later.beside(work, ready);
     }
 
-    /** Works out from the proposal what the page sets side by side; where there is only a clash, that is shown instead. */
-    final void compare(String heading, BiConsumer<Proposal, Patience> work, Runnable ready) {
+    /** The proposal that other trees are set beside; where there is only a clash, that is shown instead. */
+    final Optional<Proposal> asked() {
         Optional<Proposal> asked = proposing.proposal();
         if (asked.isEmpty()) {
             go(ProposalView.class);
-            return;
         }
-        removeAll();
-        add(header(), new Main(new H1(Text.of(heading))));
-        workOut(patience -> work.accept(asked.get(), patience), ready);
+        return asked;
     }
 
     final void go(Class<? extends PlanScreen> screen) {

@@ -6,7 +6,6 @@ import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.dom.Element;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
@@ -67,7 +66,7 @@ final class SteadyButtons {
         Element to = old.getElement();
         Element from = fresh.getElement();
         to.removeFromParent();
-        List.copyOf(to.getAttributeNames().toList()).stream().filter(n -> !from.hasAttribute(n)).forEach(to::removeAttribute);
+        to.getAttributeNames().filter(n -> !from.hasAttribute(n)).toList().forEach(to::removeAttribute);
         from.getAttributeNames().forEach(n -> to.setAttribute(n, from.getAttribute(n)));
         to.removeAllChildren();
         for (Element child : from.getChildren().toList()) {
@@ -90,8 +89,9 @@ final class SteadyButtons {
 
     private static void collect(Component part, Map<String, NativeButton> found, Set<String> several) {
         if (part instanceof NativeButton button) {
-            if (ComponentUtil.getData(button, Touch.class) != null && found.put(name(button), button) != null) {
-                several.add(name(button));
+            String name = name(button);
+            if (ComponentUtil.getData(button, Touch.class) != null && found.put(name, button) != null) {
+                several.add(name);
             }
             return;
         }

@@ -17,7 +17,6 @@ import com.vaadin.flow.router.Route;
 import com.vaadin.flow.server.auth.AnonymousAllowed;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 /** The ways to meet one brief side by side: drawing, total, what it is in a sentence, what differs. */
 @AnonymousAllowed
@@ -40,11 +39,10 @@ class WaysView extends PlanScreen {
     /** What was asked for is there already; the others join it. */
     @Override
     void show() {
-        Optional<Proposal> asked = proposing().proposal();
-        if (asked.isEmpty()) {
-            go(ProposalView.class);
-            return;
-        }
+        asked().ifPresent(this::showAsked);
+    }
+
+    private void showAsked(Proposal asked) {
         removeAll();
         main.removeAll();
         cards.removeAll();
@@ -52,11 +50,11 @@ class WaysView extends PlanScreen {
         looking.setText(Text.of("ways.looking"));
         Paragraph words = new Paragraph(Text.of("ways.words"));
         words.addClassName("soft");
-        cards.add(card(proposing().designer().asOffered(asked.get()).offers().get(0)), looking);
+        cards.add(card(proposing().designer().asOffered(asked).offers().get(0)), looking);
         head.setText(Text.of("ways.head"));
         main.add(head, words, cards);
         add(header(), main);
-        beside(patience -> offers = books().consultations().offers(proposing().designer(), asked.get(), patience), this::showOthers);
+        beside(patience -> offers = books().consultations().offers(proposing().designer(), asked, patience), this::showOthers);
     }
 
     private void columns(int trees) {

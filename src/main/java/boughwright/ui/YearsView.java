@@ -29,7 +29,11 @@ class YearsView extends PlanScreen {
 
     @Override
     void show() {
-        compare("years.head", (asked, patience) -> growth = proposing().designer().growth(asked, patience), this::showYears);
+        asked().ifPresent(asked -> {
+            removeAll();
+            add(header(), new Main(new H1(Text.of("years.head"))));
+            workOut(patience -> growth = proposing().designer().growth(asked, patience), this::showYears);
+        });
     }
 
     private void showYears() {

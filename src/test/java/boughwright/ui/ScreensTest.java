@@ -20,7 +20,6 @@ import com.vaadin.flow.component.html.Input;
 import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.html.Paragraph;
 import java.time.Duration;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.AfterEach;
